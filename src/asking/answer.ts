@@ -4,32 +4,32 @@ import { lineOf } from '../house/line-of.ts';
 import { filledFrom } from '../house/open-figures.ts';
 import type { House } from '../core/line/house.ts';
 import type { LedgerPace } from '../core/line/ledger.ts';
-import { mixedDrink, standardDrinks } from './served.ts';
+import { mixedDrink, standardDrinks } from './drink-sums.ts';
 import { chain } from './chain.ts';
 import { clausesOf } from './clauses.ts';
 import { compared } from './compared.ts';
 import { convert, ofCask, shareOf, twoScales } from './convert.ts';
 import type { AskedList, AskedEntry } from './entry.ts';
 import { leavesOver, passesOver } from './left-over.ts';
-import { leaning } from './follow.ts';
+import { wholeQuestions } from './follow.ts';
 import { intoEnglish } from './foreign.ts';
-import { fill, type Telling } from './holes.ts';
-import { matcher, type EntryMatch } from './match.ts';
-import { partsOf } from './parts.ts';
-import { quoter } from './passages.ts';
-import { countryIn, quantitiesIn, wantedUnit } from './quantities.ts';
+import { fillHoles, type Telling } from './holes.ts';
+import { questionMatcher, type EntryMatch } from './match.ts';
+import { questionParts } from './question-parts.ts';
+import { passageFinder } from './passages.ts';
+import { countryIn, quantitiesAsked, wantedUnit } from './quantities.ts';
 import type { Numbered, Reckoned, Reckoner } from './reckoned.ts';
 import { otherWash, moreWork } from './in-proportion.ts';
-import { casksKept, fallsTo, kept, lossMoved } from './kept.ts';
+import { casksKept, yearsToFall, leftInCask, lossMoved } from './cask-sums.ts';
 import { scaled } from './scale.ts';
-import { bottlesOf, intoSizes, measuresIn, unitsOfDrink } from './bottle-sums.ts';
-import { letDown, together, watered } from './mixing-sums.ts';
+import { bottlesFromSpirit, intoSizes, measuresIn, unitsOfDrink } from './bottle-sums.ts';
+import { waterToLetDown, spiritsTogether, watered } from './mixing-sums.ts';
 import { byMass, fromGravities, pureAlcohol } from './strength-sums.ts';
-import { onTheGlass } from './glass.ts';
+import { onTheGlass } from './hydrometer-readings.ts';
 import { besideOurs, vesselIn } from './named-figures.ts';
 import { weighs } from './weighs.ts';
 import { attenuationOf, extractIn, gravityFromMalt } from './wort-sums.ts';
-import { boils } from './boils.ts';
+import { boils } from './boiling-points.ts';
 import { calories } from './calories.ts';
 import { atPrice } from './money.ts';
 import { likened } from './likened.ts';
@@ -37,7 +37,7 @@ import { moreOf } from './more-of.ts';
 import { oneSize } from './one-size.ts';
 import { toTheAir } from './to-the-air.ts';
 import { maltLasts, sieved, smokeMixed, yieldGot, yieldShort } from './malt-sums.ts';
-import { heatToWarm, litreDegrees, mashStands, theirTemperature } from './mash-sums.ts';
+import { heatOfWarming, litreDegrees, mashStands, theirTemperature } from './mash-sums.ts';
 import {
   gasOfAlcohol,
   gasOfWash,
@@ -48,7 +48,7 @@ import {
 } from './vessel-sums.ts';
 import { whatIf } from './what-if.ts';
 import { emptyCask, lossOver, lossRate, lostBetween, strengthAYear } from './wood-sums.ts';
-import { plain } from './words.ts';
+import { plainQuestion } from './words.ts';
 import { calendar, youngest } from './years.ts';
 import { atYield, shareMoved } from './yields.ts';
 
@@ -109,7 +109,7 @@ const reckoners: readonly Reckoner[] = [
   heartOfCharge,
   gasOfWash,
   gasOfAlcohol,
-  heatToWarm,
+  heatOfWarming,
   mashStands,
   strengthAYear,
   maltLasts,
@@ -117,19 +117,19 @@ const reckoners: readonly Reckoner[] = [
   lostBetween,
   lossRate,
   intoSizes,
-  bottlesOf,
+  bottlesFromSpirit,
   watered,
-  letDown,
-  together,
+  waterToLetDown,
+  spiritsTogether,
   fromGravities,
   pureAlcohol,
   youngest,
   calendar,
   casksKept,
-  fallsTo,
+  yearsToFall,
   lossOver,
   emptyCask,
-  kept,
+  leftInCask,
   yieldShort,
   roundTank,
   washbacksEnough,
@@ -183,12 +183,12 @@ const withoutTail = (question: string): string => {
 
 /** True for a question that only asks for what was told before in another unit. */
 export const followsOn = (question: string): boolean =>
-  FOLLOWS.test(plain(question)) && quantitiesIn(question).length === 0;
+  FOLLOWS.test(plainQuestion(question)) && quantitiesAsked(question).length === 0;
 
 /** An entry as an answer. */
 function tell(entry: AskedEntry, telling: Telling): Omit<Answer, 'question'> {
-  const says = fill(entry.says, telling);
-  const sum = entry.sum === undefined ? undefined : fill(entry.sum, telling);
+  const says = fillHoles(entry.says, telling);
+  const sum = entry.sum === undefined ? undefined : fillHoles(entry.sum, telling);
   return {
     id: entry.id,
     says: says.text,
@@ -234,9 +234,9 @@ function reckonedOf(asked: Numbered): Answer | undefined {
 
 /** Makes one who answers from a list. */
 export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown {
-  const { match } = matcher(list);
+  const { match } = questionMatcher(list);
   const english = intoEnglish(list.foreign ?? {});
-  const quote = quoter(list.passages ?? [], list.words);
+  const quote = passageFinder(list.passages ?? [], list.words);
   const unknown = new Set(list.entries.filter((entry) => entry.unknown).map(({ id }) => id));
 
   /** The answer to one question, in a unit if one is wanted. */
@@ -247,7 +247,7 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
   ): Answer | NotKnown {
     const line = lineOf(house);
     const telling: Telling = { ...wishes, line, unit: wanted?.unit, pace: paceIn(question) };
-    const asked: Numbered = { text: question, quantities: quantitiesIn(question, country), wanted, country, house, line, telling }; // prettier-ignore
+    const asked: Numbered = { text: question, quantities: quantitiesAsked(question, country), wanted, country, house, line, telling }; // prettier-ignore
     const isWhy = /\bwhy\b/i.test(question);
     const sum = isWhy ? undefined : reckonedOf(asked);
     if (sum && !sum.plainly && !sum.isLoose) return sum;
@@ -293,7 +293,7 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
   /** The answer to a question, and to what else it asks in the same breath. */
   function inParts(asking: Asking): Answer | NotKnown {
     const whole = alone(asking);
-    const parts = partsOf(asking.question);
+    const parts = questionParts(asking.question);
     if (parts.length === 0) return isAnswer(whole) ? whole : inClause(asking, whole);
     const told = [sureOf(whole) ?? []].flat();
     for (const { ways } of parts) {
@@ -319,7 +319,7 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
       const again = found({ ...asking, question: before }, wanted);
       if (isAnswer(again) && again.inUnit) return again;
     }
-    for (const whole of before === undefined ? [] : leaning(question, before)) {
+    for (const whole of before === undefined ? [] : wholeQuestions(question, before)) {
       const again = inParts({ ...asking, question: whole });
       if (isAnswer(again) && !again.isQuoted) return again;
     }

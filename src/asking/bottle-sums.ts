@@ -1,6 +1,6 @@
 // Sums of bottles and measures with the asker’s own numbers: bottles from so much spirit, sizes beside each other, units of drink.
 import { formatNumber, formatWorking } from '../core/format.ts';
-import { inCore, told, type Reckoner } from './reckoned.ts';
+import { inCore, resultInWords, type Reckoner } from './reckoned.ts';
 import { spiritSaid, type Volume } from './spirit-said.ts';
 
 const VISITORS = { at: 'safety/visitors/', place: 'Safety: with visitors' };
@@ -49,14 +49,14 @@ export const unitsOfDrink: Reckoner = (asked) => {
   const units = (given.litres * at) / 100 / BRITISH_UNIT;
   if (isGone)
     return {
-      says: `${given.said} at ${told(at, 'strength')} is ${formatNumber(units, 1)} British units. A rule of thumb gives an hour to each, after an hour’s wait: some ${formatNumber(Math.ceil(units + 1), 0)} hours or more, and bodies differ, so it promises nothing. If you drive, drink none; the limit is local law’s.`,
+      says: `${given.said} at ${resultInWords(at, 'strength')} is ${formatNumber(units, 1)} British units. A rule of thumb gives an hour to each, after an hour’s wait: some ${formatNumber(Math.ceil(units + 1), 0)} hours or more, and bodies differ, so it promises nothing. If you drive, drink none; the limit is local law’s.`,
       sum: `${formatWorking(1000 * given.litres)} mL × ${formatWorking(at)} ÷ 1000; a unit is 10 mL of pure alcohol`,
       ...VISITORS,
       rests: 'memory',
       paths: strengths.length === 0 ? ['bottling.strength'] : [],
     };
   return {
-    says: `${given.said} at ${told(at, 'strength')} is ${formatNumber(units, 1)} British units${other && names.includes(other) ? `, and ${other.said[0]!.toLowerCase()}${other.said.slice(1)} ${formatNumber((other.litres * at) / 100 / BRITISH_UNIT, 1)}` : ''}; what is wise to drink is for medical advice, and what is lawful for local law.`,
+    says: `${given.said} at ${resultInWords(at, 'strength')} is ${formatNumber(units, 1)} British units${other && names.includes(other) ? `, and ${other.said[0]!.toLowerCase()}${other.said.slice(1)} ${formatNumber((other.litres * at) / 100 / BRITISH_UNIT, 1)}` : ''}; what is wise to drink is for medical advice, and what is lawful for local law.`,
     sum: `${formatWorking(1000 * given.litres)} mL × ${formatWorking(at)} ÷ 1000; a unit is 10 mL of pure alcohol`,
     ...VISITORS,
     paths: strengths.length === 0 ? ['bottling.strength'] : [],
@@ -64,7 +64,7 @@ export const unitsOfDrink: Reckoner = (asked) => {
 };
 
 /** Bottles of the house’s size and strength, or those that are told, from so much spirit. */
-export const bottlesOf: Reckoner = (asked) => {
+export const bottlesFromSpirit: Reckoner = (asked) => {
   const { text, quantities, house, line, wanted } = asked;
   if (!/how many .{0,24}bottles|\b(?:in|into|as|to) bottles|bottles of it|number of bottles/i.test(text)) return undefined; // prettier-ignore
   if (quantities.some(({ unit }) => unit === 'years') || wanted?.dimension === 'strength') return undefined;
@@ -79,8 +79,8 @@ export const bottlesOf: Reckoner = (asked) => {
   const size = small?.litres ?? house.bottleSize / 100;
   const bottles = Math.floor(alcohol / ((size * at) / 100) + 1e-9);
   return {
-    says: `About ${formatNumber(bottles, 0)} bottles of ${formatNumber(100 * size, 0)} cL at ${told(at, 'strength')}, if none is lost on the way.`,
-    sum: `${given ? '' : `${formatWorking(large!.litres)} L × ${formatWorking(strong)} % = `}${told(alcohol, 'alcohol')} ÷ (${formatNumber(size, 2)} L × ${formatWorking(at)} ÷ 100)`,
+    says: `About ${formatNumber(bottles, 0)} bottles of ${formatNumber(100 * size, 0)} cL at ${resultInWords(at, 'strength')}, if none is lost on the way.`,
+    sum: `${given ? '' : `${formatWorking(large!.litres)} L × ${formatWorking(strong)} % = `}${resultInWords(alcohol, 'alcohol')} ÷ (${formatNumber(size, 2)} L × ${formatWorking(at)} ÷ 100)`,
     at: 'sums/casks-and-bottles/',
     place: 'Casks and bottles',
     paths: line ? ['house.bottleSize', 'house.bottlingStrength'] : [],
@@ -99,7 +99,7 @@ export const intoSizes: Reckoner = ({ text, quantities }) => {
   const counts = sizes.map((size) => Math.floor(lots[0]! / size + 1e-9));
   const list = sizes.map((size, i) => `${formatNumber(counts[i]!, 0)} of ${formatNumber(100 * size, size * 100 % 1 === 0 ? 0 : 1)}\u00a0cL`);
   return {
-    says: `${told(lots[0]!, 'volume20')} fill ${list.slice(0, -1).join(', ').replace(' of ', ' bottles of ')} or ${list.at(-1)!}: ${formatNumber(counts[0]! - counts.at(-1)!, 0)} fewer of the larger, if none is lost.`,
+    says: `${resultInWords(lots[0]!, 'volume20')} fill ${list.slice(0, -1).join(', ').replace(' of ', ' bottles of ')} or ${list.at(-1)!}: ${formatNumber(counts[0]! - counts.at(-1)!, 0)} fewer of the larger, if none is lost.`,
     sum: sizes.map((size) => `${formatNumber(lots[0]!, 0)} ÷ ${formatWorking(size)}`).join('; '),
     at: 'sums/casks-and-bottles/',
     place: 'Casks and bottles',

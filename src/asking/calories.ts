@@ -2,7 +2,7 @@
 import { formatNumber, formatWorking } from '../core/format.ts';
 import { ETHANOL_DENSITY } from '../core/spirit/density.ts';
 import { ENERGY_OF_ALCOHOL } from './made.ts';
-import { told, type Reckoner } from './reckoned.ts';
+import { resultInWords, type Reckoner } from './reckoned.ts';
 import { spiritSaid } from './spirit-said.ts';
 
 const MOST = 10; // L that one can mean to drink
@@ -17,7 +17,7 @@ export const calories: Reckoner = (asked) => {
   const at = strengths[0] ?? line.bottling.strength;
   const grams = (given.litres * at * ETHANOL_DENSITY) / 100;
   return {
-    says: `About ${formatNumber(grams * ENERGY_OF_ALCOHOL, 0)} kilocalories in ${given.said} at ${told(at, 'strength')}, all of the alcohol, for there is no sugar in it; what is wise to drink is for medical advice.`,
+    says: `About ${formatNumber(grams * ENERGY_OF_ALCOHOL, 0)} kilocalories in ${given.said} at ${resultInWords(at, 'strength')}, all of the alcohol, for there is no sugar in it; what is wise to drink is for medical advice.`,
     sum: `${formatNumber(grams, 1)} g of alcohol × ${formatWorking(ENERGY_OF_ALCOHOL)} kcal`,
     at: 'safety/visitors/',
     place: 'Safety: with visitors',

@@ -1,8 +1,8 @@
 // The way from field to bottle with links of the asker’s own: “5 acres at 3 t, 80 % comes out as malt, how much spirit?”, “2 t at 410, how many casks?”
 import { formatNumber, formatWorking } from '../core/format.ts';
-import { inCore, told, type Numbered, type Reckoner } from './reckoned.ts';
+import { inCore, resultInWords, type Numbered, type Reckoner } from './reckoned.ts';
 import type { AskedQuantity } from './quantities.ts';
-import { behind, figures, within } from './said.ts';
+import { textBehind, numberText, isWithinRange } from './sum-kit.ts';
 import { namedCask, spiritSaid } from './spirit-said.ts';
 
 const YIELDS = [100, 500] as const; // litres of pure alcohol from a tonne that a malt can be said to give
@@ -41,18 +41,18 @@ export const chain: Reckoner = (asked: Numbered) => {
   if (quantities.length < 2 || /\bif your\b|instead|drop|promis|certificate|\bcost|price|\bppm\b|gravity|extract|\bwater\b/i.test(text)) return undefined;
   const used = new Set<AskedQuantity>();
   const masses = quantities.filter(({ dimension, number }) => dimension === 'mass' && number > 0);
-  const perLand = masses.find((each) => ON_LAND.test(behind(text, each)));
-  const isPerLand = perLand && within(HARVESTS, inCore(perLand, 'mass')! / 1000);
+  const perLand = masses.find((each) => ON_LAND.test(textBehind(text, each)));
+  const isPerLand = perLand && isWithinRange(HARVESTS, inCore(perLand, 'mass')! / 1000);
   if (isPerLand) taken(perLand, used);
   const areas = quantities.filter(({ dimension, unit, number }) => (dimension === 'area' || unit === 'ha') && number > 0);
   const area = areas.find((each) => !(isPerLand && each.number === 1 && areas.length > 1 && each.start <= perLand.end + 4)) ?? areas[0];
   for (const each of areas) taken(each, used);
-  const yielded = quantities.find((each) => within(YIELDS, each.number) && (each.dimension === 'yield' || ((each.unit === undefined || each.dimension === 'alcohol' || each.unit === 'L') && (A_TONNE.test(behind(text, each)) || /\b(?:at|yield(?:s|ing|ed)?|gives?|of)\s+(?:about\s+)?$/i.test(text.slice(0, each.start)))) && !used.has(each)));
+  const yielded = quantities.find((each) => isWithinRange(YIELDS, each.number) && (each.dimension === 'yield' || ((each.unit === undefined || each.dimension === 'alcohol' || each.unit === 'L') && (A_TONNE.test(textBehind(text, each)) || /\b(?:at|yield(?:s|ing|ed)?|gives?|of)\s+(?:about\s+)?$/i.test(text.slice(0, each.start)))) && !used.has(each)));
   if (yielded) taken(yielded, used);
-  const share = quantities.find((each) => each.dimension === 'percent' && within(SHARES, each.number) && (OF_MALT.test(behind(text, each)) || /malt(?:ing)? (?:yield|at|gives)\s*(?:of\s*)?$/i.test(text.slice(0, each.start))));
+  const share = quantities.find((each) => each.dimension === 'percent' && isWithinRange(SHARES, each.number) && (OF_MALT.test(textBehind(text, each)) || /malt(?:ing)? (?:yield|at|gives)\s*(?:of\s*)?$/i.test(text.slice(0, each.start))));
   if (share) taken(share, used);
-  const mashes = quantities.find((each) => each.unit === undefined && COUNTS_MASHES.test(behind(text, each)) && within([1, MOST.mashes], each.number));
-  const weeks = quantities.find(({ unit, number }) => unit === 'weeks' && within([1, MOST.weeks], number));
+  const mashes = quantities.find((each) => each.unit === undefined && COUNTS_MASHES.test(textBehind(text, each)) && isWithinRange([1, MOST.mashes], each.number));
+  const weeks = quantities.find(({ unit, number }) => unit === 'weeks' && isWithinRange([1, MOST.weeks], number));
   if (mashes) taken(mashes, used);
   if (weeks) taken(weeks, used);
   // “a tonne” that only belongs to the yield is no start.
@@ -62,10 +62,10 @@ export const chain: Reckoner = (asked: Numbered) => {
   for (const each of masses) taken(each, used);
   const rest = { ...asked, quantities: quantities.filter((each) => !used.has(each)) };
   const { volumes } = spiritSaid(rest);
-  const sized = volumes.find(({ litres }) => within(end === 'bottles' ? BOTTLES : CASKS, litres));
-  const at = rest.quantities.find(({ number, unit, dimension }) => (unit === undefined || dimension === 'percent' || dimension === 'strength') && within(STRENGTHS, number));
+  const sized = volumes.find(({ litres }) => isWithinRange(end === 'bottles' ? BOTTLES : CASKS, litres));
+  const at = rest.quantities.find(({ number, unit, dimension }) => (unit === undefined || dimension === 'percent' || dimension === 'strength') && isWithinRange(STRENGTHS, number));
   if (!(isPerLand && (area || /acre|hectare/i.test(text))) && !start && !isYear) return undefined;
-  const washAt = end === 'wash' ? quantities.find(({ number, dimension, unit }) => (dimension === 'percent' || dimension === 'strength' || unit === undefined) && within(WASHES, number)) : undefined;
+  const washAt = end === 'wash' ? quantities.find(({ number, dimension, unit }) => (dimension === 'percent' || dimension === 'strength' || unit === undefined) && isWithinRange(WASHES, number)) : undefined;
   if (washAt) taken(washAt, used);
   if (!yielded && !share && !isPerLand && !washAt) return undefined;
   if (quantities.some((each) => !used.has(each) && each !== at && !(each.dimension === 'volume' && sized) && each.unit !== 'years')) return undefined;
@@ -73,19 +73,19 @@ export const chain: Reckoner = (asked: Numbered) => {
 
   const words: string[] = [];
   const barleyPerMalt = share ? 100 / share.number : line.barley.mass / line.malt.mass;
-  const isBarley = start && /^\s*(?:of\s+)?(?:\w+\s+)?(?:barley|grain)/i.test(behind(text, start));
+  const isBarley = start && /^\s*(?:of\s+)?(?:\w+\s+)?(?:barley|grain)/i.test(textBehind(text, start));
   let step: Step = start && !isPerLand ? (isBarley ? 'barley' : 'malt') : isPerLand ? 'land' : 'malt';
   let amount: number;
   if (step === 'land') {
     const ofOne = inCore(perLand!, 'mass')! / 1000;
     amount = ofOne * (area && area.number !== 1 ? area.number : 1);
-    words.push(`${area ? figures(area.number) : 'one'} × ${formatWorking(ofOne)} t = ${formatNumber(amount, amount % 1 === 0 ? 0 : 2)} t of barley`);
+    words.push(`${area ? numberText(area.number) : 'one'} × ${formatWorking(ofOne)} t = ${formatNumber(amount, amount % 1 === 0 ? 0 : 2)} t of barley`);
     step = 'barley';
   } else {
     const each = start ? inCore(start, 'mass')! / 1000 : line.pace.tonnesPerMash;
     const times = mashes ? mashes.number * (isYear ? (weeks?.number ?? house.weeksPerYear) : 1) : 1;
     amount = each * times;
-    words.push(times === 1 ? `${formatWorking(each)} t` : `${figures(mashes!.number)}${isYear ? ` × ${figures(weeks?.number ?? house.weeksPerYear)}` : ''} × ${formatWorking(each)} t = ${formatNumber(amount, amount % 1 === 0 ? 0 : 1)} t`);
+    words.push(times === 1 ? `${formatWorking(each)} t` : `${numberText(mashes!.number)}${isYear ? ` × ${numberText(weeks?.number ?? house.weeksPerYear)}` : ''} × ${formatWorking(each)} t = ${formatNumber(amount, amount % 1 === 0 ? 0 : 1)} t`);
   }
   if (step === 'barley') {
     amount /= barleyPerMalt;
@@ -96,32 +96,32 @@ export const chain: Reckoner = (asked: Numbered) => {
   if (end === 'malt') return { says: `About ${formatNumber(amount, 2)} t of malt.`, sum: words.join('; '), ...place, paths: [] };
   const each = yielded?.number ?? line.heart.alcohol / line.pace.tonnesPerMash;
   const alcohol = amount * each;
-  words.push(`× ${figures(each)} L a tonne = ${told(alcohol, 'alcohol')}`);
+  words.push(`× ${numberText(each)} L a tonne = ${resultInWords(alcohol, 'alcohol')}`);
   const paths = yielded ? [] : ['heart.alcohol'];
-  const ours = isYear && yielded ? `; ours are ${told(line.heart.alcohol * line.pace.mashesPerYear, 'alcohol')} a year` : yielded ? '' : ', at our own yield';
-  if (end === 'alcohol') return { says: `About ${isYear ? `${formatNumber(alcohol, 0)}\u00a0L of pure alcohol` : told(alcohol, 'alcohol')}${isYear ? ` from ${figures(mashes.number * (weeks?.number ?? house.weeksPerYear))} mashes a year` : ''}${ours}.`, sum: words.join('; '), ...place, paths };
+  const ours = isYear && yielded ? `; ours are ${resultInWords(line.heart.alcohol * line.pace.mashesPerYear, 'alcohol')} a year` : yielded ? '' : ', at our own yield';
+  if (end === 'alcohol') return { says: `About ${isYear ? `${formatNumber(alcohol, 0)}\u00a0L of pure alcohol` : resultInWords(alcohol, 'alcohol')}${isYear ? ` from ${numberText(mashes.number * (weeks?.number ?? house.weeksPerYear))} mashes a year` : ''}${ours}.`, sum: words.join('; '), ...place, paths };
   if (end === 'wash') {
     const strong = washAt?.number ?? line.wash.strength;
     words.push(`÷ ${formatWorking(strong)} %`);
-    return { says: `About ${told(alcohol / (strong / 100), 'volume20')} of wash at ${told(strong, 'strength')}, a little more for what the stills leave, and ${told(alcohol, 'alcohol')} from it${ours}.`, sum: words.join('; '), ...place, paths };
+    return { says: `About ${resultInWords(alcohol / (strong / 100), 'volume20')} of wash at ${resultInWords(strong, 'strength')}, a little more for what the stills leave, and ${resultInWords(alcohol, 'alcohol')} from it${ours}.`, sum: words.join('; '), ...place, paths };
   }
   if (end === 'bottles' && !yielded && !at && !sized) {
     const bottles = (1000 * amount * line.bottling.bottles) / line.malt.mass;
-    return { says: `About ${formatNumber(bottles, 0)} of our bottles, after the years in wood; ${told(alcohol, 'alcohol')} as new spirit.`, sum: words.join('; '), ...place, paths: ['bottling.bottles'] };
+    return { says: `About ${formatNumber(bottles, 0)} of our bottles, after the years in wood; ${resultInWords(alcohol, 'alcohol')} as new spirit.`, sum: words.join('; '), ...place, paths: ['bottling.bottles'] };
   }
   if (end === 'bottles') {
     const [size, strong] = [sized?.litres ?? house.bottleSize / 100, at?.number ?? line.bottling.strength];
     const bottles = Math.floor(alcohol / ((size * strong) / 100) + 1e-9);
     words.push(`÷ (${formatNumber(size, 2)} L × ${formatWorking(strong)} %)`);
-    return { says: `About ${formatNumber(bottles, 0)} bottles of ${formatNumber(100 * size, 0)} cL at ${told(strong, 'strength')}, if none is lost on the way: ${told(alcohol, 'alcohol')}${ours}.`, sum: words.join('; '), at: 'sums/casks-and-bottles/', place: 'Casks and bottles', paths };
+    return { says: `About ${formatNumber(bottles, 0)} bottles of ${formatNumber(100 * size, 0)} cL at ${resultInWords(strong, 'strength')}, if none is lost on the way: ${resultInWords(alcohol, 'alcohol')}${ours}.`, sum: words.join('; '), at: 'sums/casks-and-bottles/', place: 'Casks and bottles', paths };
   }
   const size = sized?.litres ?? namedCask({ text, quantities: [] })?.litres ?? line.casks.meanSize;
   const strong = at?.number ?? house.fillingStrength;
   const litres = alcohol / (strong / 100);
   const full = Math.floor(litres / size + 1e-9);
-  words.push(`÷ ${figures(strong)} % ÷ ${figures(size)} L`);
+  words.push(`÷ ${numberText(strong)} % ÷ ${numberText(size)} L`);
   return {
-    says: `${formatNumber(full, 0)} full casks of ${told(size, 'volume20')}, and about ${told(litres - full * size, 'volume20')} over: ${told(litres, 'volume20')} at ${told(strong, 'strength')}${ours}.`,
+    says: `${formatNumber(full, 0)} full casks of ${resultInWords(size, 'volume20')}, and about ${resultInWords(litres - full * size, 'volume20')} over: ${resultInWords(litres, 'volume20')} at ${resultInWords(strong, 'strength')}${ours}.`,
     sum: words.join('; '),
     at: 'sums/fill-casks/',
     place: 'Fill the casks you have',

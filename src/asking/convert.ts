@@ -1,7 +1,15 @@
 // One quantity in another unit: gallons, pounds, proof, Plato, Fahrenheit.
 import { formatWorking } from '../core/format.ts';
 import { unitsRead } from '../core/units.ts';
-import { asGiven, inCore, kindOf, told, unitNamed, type Reckoned, type Reckoner } from './reckoned.ts';
+import {
+  asGiven,
+  inCore,
+  kindOfDimension,
+  resultInWords,
+  unitOfName,
+  type Reckoned,
+  type Reckoner,
+} from './reckoned.ts';
 import type { AskedQuantity } from './quantities.ts';
 import { namedCask } from './spirit-said.ts';
 
@@ -22,7 +30,7 @@ const isBothProofs = (unit: string) => unit.includes('proof') && !unit.includes(
 
 /** A strength in both kinds of proof, or a proof in % vol. */
 function proofs(strength: number, given: string): Reckoned {
-  const [us, uk] = ['° US proof', '° former UK proof'].map((name) => told(strength, 'strength', unitNamed('strength', name)));
+  const [us, uk] = ['° US proof', '° former UK proof'].map((name) => resultInWords(strength, 'strength', unitOfName('strength', name)));
   return {
     says: `${given} is ${us}, or ${uk}.`,
     sum: 'US proof is twice the % vol at 60 °F; former British proof is about seven quarters of it.',
@@ -41,7 +49,7 @@ export const twoScales: Reckoner = ({ text, quantities }) => {
   const [isBritish, isAmerican] = [Math.abs(ratio / OLD_PROOF - 1) < 0.015, Math.abs(ratio / 2 - 1) < 0.01];
   if (!isBritish && !isAmerican) return undefined;
   return {
-    says: `One strength on two scales: ${told(percent.number, 'strength')} is ${formatWorking(degrees.number)}° of ${isBritish ? 'the former British proof, still written in some countries, where proof was about 57.1 % vol' : 'American proof, which is twice the per cent'}.`,
+    says: `One strength on two scales: ${resultInWords(percent.number, 'strength')} is ${formatWorking(degrees.number)}° of ${isBritish ? 'the former British proof, still written in some countries, where proof was about 57.1 % vol' : 'American proof, which is twice the per cent'}.`,
     sum: isBritish ? `${formatWorking(degrees.number)} × 0.571 = ${formatWorking(Number((degrees.number * 0.571).toPrecision(3)))}` : `${formatWorking(degrees.number)} ÷ 2`,
     ...PROOF,
     paths: [],
@@ -64,14 +72,14 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
   ) {
     const units = [/plato/i.test(text) ? '°P' : [], /brix/i.test(text) ? '° Brix' : []].flat();
     const results = (units.length === 0 ? ['°P'] : units).map((name) =>
-      told(gravity, 'gravity', unitNamed('gravity', name)),
+      resultInWords(gravity, 'gravity', unitOfName('gravity', name)),
     );
     return { says: `A gravity of ${gravity.toFixed(3)} is ${results.join(', or ')}.`, sum: 'From the sugar tables: grams of extract in 100 g of wort.', ...PLATO, paths: [] }; // prettier-ignore
   }
   const isBareProof = given.unit === undefined && quantities.length === 1 && /\bin(?:to)? .{0,12}proof\b/i.test(text) && given.number <= 100; // prettier-ignore
   if ((given.dimension === 'percent' || isBareProof) && (/\bproof\b/i.test(text) || wanted?.dimension === 'strength'))
-    return given.number >= 0 && given.number <= 100 ? proofs(given.number, `${told(given.number, 'strength')}`) : undefined; // prettier-ignore
-  const kind = given.dimension && kindOf[given.dimension];
+    return given.number >= 0 && given.number <= 100 ? proofs(given.number, `${resultInWords(given.number, 'strength')}`) : undefined; // prettier-ignore
+  const kind = given.dimension && kindOfDimension[given.dimension];
   if (!kind || !given.unit) return undefined;
   const value = inCore(given, kind);
   if (value === undefined || !Number.isFinite(value)) return undefined;
@@ -80,7 +88,7 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
   if (kind === 'strength') {
     if (value < 0 || value > 100) return undefined;
     if (!isBothProofs(given.unit)) return proofs(value, asGiven(given));
-    return { says: `${asGiven(given)} is ${told(value, 'strength')}.${country ? '' : otherProof(given)}`, sum: 'US proof is twice the % vol at 60 °F; former British proof is about seven quarters of it.', ...PROOF, paths: [] }; // prettier-ignore
+    return { says: `${asGiven(given)} is ${resultInWords(value, 'strength')}.${country ? '' : otherProof(given)}`, sum: 'US proof is twice the % vol at 60 °F; former British proof is about seven quarters of it.', ...PROOF, paths: [] }; // prettier-ignore
   }
   // A ton that is not said to be of a country is either.
   if (
@@ -88,9 +96,9 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
     wanted?.dimension === 'mass' &&
     /\btons?\s*$/i.test(text.slice(given.start, given.end))
   ) {
-    const unit = unitNamed('mass', wanted.unit)!;
+    const unit = unitOfName('mass', wanted.unit)!;
     const [uk, us] = ['UK tons', 'US tons'].map((name) =>
-      told(unitNamed('mass', name)!.toCore(given.number), 'mass', unit),
+      resultInWords(unitOfName('mass', name)!.toCore(given.number), 'mass', unit),
     );
     return {
       says: `${formatWorking(given.number)} British tons are ${uk!}, and American ones ${us!}; where nobody says which, a tonne is mostly meant today.`,
@@ -100,35 +108,35 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
     };
   }
   if (!wanted || wanted.dimension !== given.dimension || wanted.unit === given.unit) return undefined;
-  const unit = unitNamed(kind, wanted.unit);
+  const unit = unitOfName(kind, wanted.unit);
   if (!unit) return undefined;
   const place = kind === 'gravity' ? PLATO : UNITS;
-  const other = given.or && unitNamed(kind, given.or);
+  const other = given.or && unitOfName(kind, given.or);
   if (other) {
     const also = { ...given, unit: given.or! };
-    return { says: `${asGiven(given)} is ${told(value, kind, unit)}; ${asGiven(also)} is ${told(other.toCore(given.number), kind, unit)}.`, ...sumOf(given, kind, unit), ...place, paths: [] }; // prettier-ignore
+    return { says: `${asGiven(given)} is ${resultInWords(value, kind, unit)}; ${asGiven(also)} is ${resultInWords(other.toCore(given.number), kind, unit)}.`, ...sumOf(given, kind, unit), ...place, paths: [] }; // prettier-ignore
   }
   const isBoth = wanted.unit.endsWith(' gal') && country === undefined && kind === 'volume20';
   const result = isBoth
-    ? `${told(value, kind, unitNamed(kind, 'UK gal'))}, or ${told(value, kind, unitNamed(kind, 'US gal'))}`
-    : told(value, kind, unit);
+    ? `${resultInWords(value, kind, unitOfName(kind, 'UK gal'))}, or ${resultInWords(value, kind, unitOfName(kind, 'US gal'))}`
+    : resultInWords(value, kind, unit);
   return { says: `${asGiven(given)} is ${result}.`, ...sumOf(given, kind, unit), ...place, paths: [] };
 };
 
 /** What a proof would be on the other scale, where no country was named. */
 function otherProof({ number, unit }: AskedQuantity): string {
   if (unit !== '° US proof') return '';
-  const other = unitNamed('strength', '° former UK proof')!.toCore(number);
-  return other >= 0 && other <= 100 && number <= 175 ? ` On the former British scale it would be ${told(other, 'strength')}.` : ''; // prettier-ignore
+  const other = unitOfName('strength', '° former UK proof')!.toCore(number);
+  return other >= 0 && other <= 100 && number <= 175 ? ` On the former British scale it would be ${resultInWords(other, 'strength')}.` : ''; // prettier-ignore
 }
 
 /** The factor between two units that are mere multiples. */
 function sumOf(
   given: AskedQuantity,
   kind: Parameters<typeof unitsRead>[0],
-  to: NonNullable<ReturnType<typeof unitNamed>>,
+  to: NonNullable<ReturnType<typeof unitOfName>>,
 ) {
-  const from = unitNamed(kind, given.unit!)!;
+  const from = unitOfName(kind, given.unit!)!;
   if (from.toCore(0) !== 0 || to.fromCore(0) !== 0 || kind === 'gravity') return {};
   const factor = to.fromCore(from.toCore(1));
   const one = factor >= 1 ? `1 ${given.unit} is ${formatWorking(Number(factor.toPrecision(6)))} ${to.unit}` : `1 ${to.unit} is ${formatWorking(Number((1 / factor).toPrecision(6)))} ${given.unit}`; // prettier-ignore
@@ -140,14 +148,14 @@ export const ofCask: Reckoner = (asked) => {
   const { wanted, country, text } = asked;
   const cask = namedCask(asked);
   if (!cask || wanted?.dimension !== 'volume' || asked.quantities.length > 1 || /\byears?\b|left|lose|lost|wash|malt|barley/i.test(text)) return undefined; // prettier-ignore
-  const unit = unitNamed('volume20', wanted.unit);
+  const unit = unitOfName('volume20', wanted.unit);
   if (!unit) return undefined;
   const isBoth = wanted.unit.endsWith(' gal') && country === undefined;
   const result = isBoth
-    ? `${told(cask.litres, 'volume20', unitNamed('volume20', 'UK gal'))}, or ${told(cask.litres, 'volume20', unitNamed('volume20', 'US gal'))}`
-    : told(cask.litres, 'volume20', unit);
+    ? `${resultInWords(cask.litres, 'volume20', unitOfName('volume20', 'UK gal'))}, or ${resultInWords(cask.litres, 'volume20', unitOfName('volume20', 'US gal'))}`
+    : resultInWords(cask.litres, 'volume20', unit);
   return {
-    says: /^\d/.test(cask.said) ? `${cask.said} hold about ${result}.` : wanted.unit === 'L' ? `${cask.said} holds about ${result}.` : `${cask.said} of ${told(cask.litres, 'volume20')} is about ${result}.`, // prettier-ignore
+    says: /^\d/.test(cask.said) ? `${cask.said} hold about ${result}.` : wanted.unit === 'L' ? `${cask.said} holds about ${result}.` : `${cask.said} of ${resultInWords(cask.litres, 'volume20')} is about ${result}.`, // prettier-ignore
     at: 'maturing/#what-the-wood-gives-and-takes',
     place: 'What the wood gives and takes',
     paths: [],

@@ -41,7 +41,7 @@ const time = (says: RegExp, called: string, one: string, perMash: AskedFlow['per
 const bottles = ({ bottling }: Line) => bottling.bottles;
 
 /** The longer names before the shorter. */
-export const flows: readonly AskedFlow[] = [
+export const flowsNamed: readonly AskedFlow[] = [
   { ...figure(/carbon dioxide|\bco2\b|\bgas\b(?! (?:and|or|&|\+) (?:electric|power)| bill)/i, 'wash.carbonDioxide', 'of carbon dioxide', 'mass'), isGas: true },
   figure(/draff|spent grains?|leftover grains?|brewers['’]? grains?/i, 'mash.draff', 'of wet draff', 'mass'),
   figure(/pot ale|burnt ale/i, 'potAle.volume', 'of pot ale', 'volume20'),
@@ -71,7 +71,7 @@ export const flows: readonly AskedFlow[] = [
 ]; // prettier-ignore
 
 /** Times, in which so many mashes are made: so much of a mash’s time is one of them. */
-export const times: readonly AskedFlow[] = [
+export const timesNamed: readonly AskedFlow[] = [
   time(/\b(?:years?|annum)\b/i, 'years', 'year', ({ pace }) => 1 / pace.mashesPerYear),
   time(/\bmonths?\b/i, 'months', 'month', ({ pace }) => MONTHS / pace.mashesPerYear),
   time(/\bweeks?\b/i, 'working weeks', 'working week', ({ house }) => 1 / house.mashesPerWeek),
@@ -79,13 +79,15 @@ export const times: readonly AskedFlow[] = [
   time(/\bhours?\b/i, 'hours', 'hour of a working week', ({ house }) => HOURS / house.mashesPerWeek),
 ];
 export const timeOfUnit = (unit: string | undefined): AskedFlow | undefined =>
-  unit === 'h' ? times.at(-1) : times.find(({ called }) => unit !== undefined && called.endsWith(unit));
+  unit === 'h'
+    ? timesNamed.at(-1)
+    : timesNamed.find(({ called }) => unit !== undefined && called.endsWith(unit));
 
 /** The thing named first in a part of a text, and where. */
 export function flowIn(text: string, from = 0, until = text.length): { readonly flow: AskedFlow; readonly at: number } | undefined {
   const part = text.slice(from, until);
   let best: { flow: AskedFlow; at: number } | undefined;
-  for (const flow of flows) {
+  for (const flow of flowsNamed) {
     const at = flow.says.exec(part)?.index;
     if (at !== undefined && (!best || from + at < best.at)) best = { flow, at: from + at };
   }

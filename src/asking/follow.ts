@@ -1,6 +1,6 @@
 // A question that leans on the one before it: “and per year?”, “what about the low wines?”, “why?” made whole.
 import { flowIn } from './flows.ts';
-import { plain } from './words.ts';
+import { plainQuestion } from './words.ts';
 
 const LEADS =
   /^(?:and |so |but |ok |okay |or )*(?:what about|how about|what of|and|same for|then)\b\s*(?:for |with |in |on |at )?/i;
@@ -15,15 +15,15 @@ const ITS_PACE =
 const MOST = 7; // words of what leans on another
 
 /** The whole question that a leaning one may stand for, the likeliest first; none where it stands by itself. */
-export function leaning(question: string, before: string): readonly string[] {
-  const said = plain(question);
+export function wholeQuestions(question: string, before: string): readonly string[] {
+  const said = plainQuestion(question);
   const count = said.split(' ').length;
   if (count > MOST || said === '') return [];
   if (ALONE.test(said)) return [`why ${before.replace(/^\s*(?:how|what|when|where)\b\s*/i, '')}`];
   if (PACE.test(said)) return [`${before.replace(ITS_PACE, '').replace(/[?!.\s]+$/, '')} ${said.replace(/^.*?\b(?=(?:per|a|an|each|every|in a|for a|over a|by the)\s+\w+\s*$)/, '')}`];
   if (!LEADS.test(said)) return [];
   const rest = said.replace(LEADS, '');
-  const head = HEAD.exec(plain(before))?.[0];
+  const head = HEAD.exec(plainQuestion(before))?.[0];
   if (rest === '') return [];
   const [now, then] = [flowIn(rest), flowIn(before)];
   const swapped = now && then && rest.split(' ').length <= 3 ? [`${before.slice(0, then.at)}${rest.replace(/^the /, '')}${before.slice(then.at).replace(then.flow.says, '')}`] : [];

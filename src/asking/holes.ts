@@ -8,7 +8,7 @@ import { measures } from '../core/measures.ts';
 import { dimensionOf, unitsRead, type Unit } from '../core/units.ts';
 import { conditions, isCondition } from '../house/conditions.ts';
 import type { FactId } from '../house/facts.ts';
-import { figureText, figureValue, kindOfFigure, wholeOf } from '../house/prose.ts';
+import { figureText, figureValue, kindOfFigure, wholeCountOf } from '../house/prose.ts';
 import { isMade, madeFigure } from './made.ts';
 
 /** How an answer is to be told. */
@@ -48,13 +48,13 @@ const TYPED_DIGITS = 3; // figures of what was typed, which is round
 const TYPED_KINDS: Readonly<Record<string, KindName>> = { '°C': 'temperature', kg: 'mass', L: 'volume20' };
 
 /** A quantity in another unit of its kind. */
-export function inUnit(value: number, unit: Unit, digits = DIGITS): string {
+export function inOtherUnit(value: number, unit: Unit, digits = DIGITS): string {
   const number = formatWorking(unit.fromCore(value), digits);
   return unit.unit === '' ? number : `${number}\u00a0${unit.unit.replaceAll(' ', '\u00a0')}`;
 }
 
 /** The unit of a kind that a question’s unit means. */
-export const unitFor = (kind: KindName, name: string | undefined): Unit | undefined =>
+export const unitMeant = (kind: KindName, name: string | undefined): Unit | undefined =>
   name === undefined
     ? undefined
     : (unitsRead(kind).find(({ unit }) => unit === name) ?? localUnit(kind, name));
@@ -73,17 +73,17 @@ function localUnit(kind: KindName, name: string): Unit | undefined {
 }
 
 /** Text with its holes filled. Throws on a hole that names nothing. */
-export function fill(text: string, telling: Telling): Filled {
+export function fillHoles(text: string, telling: Telling): Filled {
   const { line, says = () => undefined, likes = () => undefined } = telling;
   const paths = new Set<string>();
   let isIn = false;
 
   const tell = (value: number, kind: KindName, own: () => string, set?: string): string => {
     if (set === 'own') return own();
-    const asked = kind === 'years' && set === undefined ? undefined : unitFor(kind, set ?? telling.unit);
+    const asked = kind === 'years' && set === undefined ? undefined : unitMeant(kind, set ?? telling.unit);
     if (asked) isIn = true;
     const unit = asked ?? likes(kind);
-    return unit === undefined || unit === unitsRead(kind)[0] ? own() : inUnit(value, unit);
+    return unit === undefined || unit === unitsRead(kind)[0] ? own() : inOtherUnit(value, unit);
   };
   const hole = (path: string, pace: LedgerPace, set?: string): string => {
     const [first, name = ''] = path.split('.');
@@ -98,19 +98,19 @@ export function fill(text: string, telling: Telling): Filled {
     const whole = () => figureText(line, path, pace);
     if (!about) return whole();
     paths.add(path);
-    const value = wholeOf(path, figureValue(line, path) * mashesIn(pace, line));
+    const value = wholeCountOf(path, figureValue(line, path) * mashesIn(pace, line));
     return tell(value, about.kind, whole, set);
   };
 
   /** What is typed in the text itself, as 50–60 °C, in the unit that the question names. */
   const typed = (whole: string, low: string, high: string | undefined, unit: string): string => {
     const kind = TYPED_KINDS[unit]!;
-    const asked = unitFor(kind, telling.unit);
+    const asked = unitMeant(kind, telling.unit);
     if (!asked || asked.unit === unit) return whole;
     isIn = true;
     const ends = [low, high].flatMap((end) => (end === undefined ? [] : [Number(end.replaceAll(',', ''))]));
     const [last, ...others] = ends.reverse();
-    return [...others.map((end) => formatWorking(asked.fromCore(end), TYPED_DIGITS)), inUnit(last!, asked, TYPED_DIGITS)].join('–'); // prettier-ignore
+    return [...others.map((end) => formatWorking(asked.fromCore(end), TYPED_DIGITS)), inOtherUnit(last!, asked, TYPED_DIGITS)].join('–'); // prettier-ignore
   };
 
   const filled = text

@@ -2,7 +2,7 @@
 import { formatNumber } from '../core/format.ts';
 import { figureText } from '../house/prose.ts';
 import { isRelative } from './relative.ts';
-import { told, type Reckoner } from './reckoned.ts';
+import { resultInWords, type Reckoner } from './reckoned.ts';
 import { spiritSaid } from './spirit-said.ts';
 
 const IF = /\bif\b|suppose|imagine|\bwere\b|say (?:the|you|it)|had been/i;
@@ -23,7 +23,7 @@ export const otherWash: Reckoner = (asked) => {
   const ratio = at / line.wash.strength;
   const change = Math.abs(100 * (ratio - 1));
   return {
-    says: `About ${formatNumber(change, 0)} % ${ratio < 1 ? 'less' : 'more'}: some ${told(line.heart.alcohol * ratio, 'alcohol')} from a mash in place of ${figureText(line, 'heart.alcohol')}, and ${formatNumber(line.bottling.bottlesPerYear * ratio, 0)} bottles a year in place of ${formatNumber(line.bottling.bottlesPerYear, 0)}.`,
+    says: `About ${formatNumber(change, 0)} % ${ratio < 1 ? 'less' : 'more'}: some ${resultInWords(line.heart.alcohol * ratio, 'alcohol')} from a mash in place of ${figureText(line, 'heart.alcohol')}, and ${formatNumber(line.bottling.bottlesPerYear * ratio, 0)} bottles a year in place of ${formatNumber(line.bottling.bottlesPerYear, 0)}.`,
     sum: `${formatNumber(at, 1)} ÷ ${figureText(line, 'wash.strength')} × ${figureText(line, 'heart.alcohol')}, for the same ${figureText(line, 'wash.volume')} of wash`, // prettier-ignore
     at: 'fermenting/check/#figures-to-know',
     place: 'Fermenting: figures to know',

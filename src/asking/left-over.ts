@@ -1,5 +1,5 @@
 // Whether a sum has taken in every number of a question: one that it leaves over tells that something else may be asked.
-import { inCore, kindOf, type Numbered, type Reckoned } from './reckoned.ts';
+import { inCore, kindOfDimension, type Numbered, type Reckoned } from './reckoned.ts';
 
 const SEVERAL = 2; // quantities with their units, at least
 const NEAR = 0.006; // by which a number may be rounded as it is told
@@ -14,7 +14,7 @@ export function leavesOver({ quantities }: Pick<Numbered, 'quantities'>, { says,
   const isTold = (value: number) => sizes.some((size) => told.some((each) => Math.abs(each - value * size) <= NEAR * Math.abs(value * size)));
   return quantities.some((each) => {
     if (each.number === 1 || each.number === 20) return false;
-    const kind = each.dimension && kindOf[each.dimension];
+    const kind = each.dimension && kindOfDimension[each.dimension];
     const core = kind === undefined || each.unit === undefined ? undefined : inCore(each, kind);
     return !isTold(each.number) && !(core !== undefined && isTold(core));
   });

@@ -2,7 +2,7 @@
 // The sizes are told with the answer, as none of them is exact. Tested in tests/asking/reckoned.test.ts.
 import { formatNumber, formatWorking } from '../core/format.ts';
 import { figureText, figureValue } from '../house/prose.ts';
-import { flowIn, flows, type AskedFlow } from './flows.ts';
+import { flowIn, flowsNamed, type AskedFlow } from './flows.ts';
 import { vessels } from './named-figures.ts';
 import { asGiven, inCore, type Numbered, type Reckoner } from './reckoned.ts';
 import { amountOf, flowText, oneIn, valueText } from './scale.ts';
@@ -59,13 +59,14 @@ function flowFor({ text }: Numbered, { kind, says }: KnownThing): AskedFlow | un
   const named = flowIn(rest, from)?.flow ?? flowIn(rest)?.flow;
   if (kind === 'land') {
     const grows = named === undefined || /land|barley|malt/.test(named.called);
-    return grows ? flows.find(({ kind: own }) => own === 'land') : undefined;
+    return grows ? flowsNamed.find(({ kind: own }) => own === 'land') : undefined;
   }
   const fits = (flow: AskedFlow) => (kind === 'mass' ? flow.kind === 'mass' : flow.kind === 'volume20' || flow.kind === 'volume'); // prettier-ignore
-  if (named && fits(named)) return named.path === 'barley.mass' && !/barley/i.test(rest) ? flows.find(({ path }) => path === 'malt.mass') : named; // prettier-ignore
+  if (named && fits(named)) return named.path === 'barley.mass' && !/barley/i.test(rest) ? flowsNamed.find(({ path }) => path === 'malt.mass') : named; // prettier-ignore
   if (named?.path === 'heart.alcohol' || (named === undefined && MAKES.test(rest)))
-    return kind === 'volume' ? flows.find(({ path }) => path === 'heart.volume') : undefined;
-  if (named?.called === 'mashes' && kind === 'mass') return flows.find(({ path }) => path === 'malt.mass');
+    return kind === 'volume' ? flowsNamed.find(({ path }) => path === 'heart.volume') : undefined;
+  if (named?.called === 'mashes' && kind === 'mass')
+    return flowsNamed.find(({ path }) => path === 'malt.mass');
   return undefined;
 }
 

@@ -3,7 +3,7 @@ import { formatNumber } from '../core/format.ts';
 import { rollersToMove } from '../core/milling/sieve.ts';
 import { figureText } from '../house/prose.ts';
 import { inCore, type Numbered, type Reckoner } from './reckoned.ts';
-import { behind, figures, within } from './said.ts';
+import { textBehind, numberText, isWithinRange } from './sum-kit.ts';
 
 const YIELDS = [100, 500] as const; // litres of pure alcohol from a tonne that a malt can be said to give
 const TOLERANCE = 2; // points that a sieve test may be off before rollers are moved; common practice
@@ -13,7 +13,7 @@ const SPEAKS_OF_YIELD = /yield|\bat\b|tonn?e?s?\b|\blpas?\b/i;
 const yieldsIn = ({ text, quantities }: Numbered): readonly number[] =>
   quantities.flatMap(({ number, unit, dimension }) =>
     (dimension === 'yield' || unit === undefined || dimension === 'alcohol' || (dimension === 'volume' && /^L$/.test(unit))) &&
-    SPEAKS_OF_YIELD.test(text) && within(YIELDS, number) ? [number] : [],
+    SPEAKS_OF_YIELD.test(text) && isWithinRange(YIELDS, number) ? [number] : [],
   ); // prettier-ignore
 
 /** A yield beside one that was promised. */
@@ -27,8 +27,8 @@ export const yieldShort: Reckoner = (asked) => {
   const [wanted, got] = before ? [second, first] : [first, second];
   const off = 100 * (1 - got / wanted);
   return {
-    says: `${figures(got)} is ${formatNumber((100 * got) / wanted, 1)} % of ${figures(wanted)}: ${figures(Math.abs(wanted - got))} L a tonne ${off >= 0 ? 'short' : 'over'}, ${formatNumber(Math.abs(off), 1)} %. Look at mill, mash, final gravity and what the stills leave, in that order; ours get ${figureText(asked.line, 'heart.alcohol', 'tonne')} a tonne.`,
-    sum: `${figures(got)} ÷ ${figures(wanted)} = ${formatNumber(got / wanted, 3)}`,
+    says: `${numberText(got)} is ${formatNumber((100 * got) / wanted, 1)} % of ${numberText(wanted)}: ${numberText(Math.abs(wanted - got))} L a tonne ${off >= 0 ? 'short' : 'over'}, ${formatNumber(Math.abs(off), 1)} %. Look at mill, mash, final gravity and what the stills leave, in that order; ours get ${figureText(asked.line, 'heart.alcohol', 'tonne')} a tonne.`,
+    sum: `${numberText(got)} ÷ ${numberText(wanted)} = ${formatNumber(got / wanted, 3)}`,
     at: 'sums/predicted-spirit-yield/',
     place: 'Spirit a malt could give',
     paths: ['heart.alcohol'],
@@ -51,8 +51,8 @@ export const smokeMixed: Reckoner = ({ text, quantities }) => {
   const total = parts.reduce((sum, { weight }) => sum + weight, 0);
   const mean = parts.reduce((sum, { weight, ppm }) => sum + weight * ppm, 0) / total;
   return {
-    says: `${figures(mean)} ppm of phenols on the mixed malt; the spirit holds a good deal less.`,
-    sum: `(${parts.map(({ weight, ppm }) => `${figures(weight)} × ${figures(ppm)}`).join(' + ')}) ÷ ${figures(total)}`,
+    says: `${numberText(mean)} ppm of phenols on the mixed malt; the spirit holds a good deal less.`,
+    sum: `(${parts.map(({ weight, ppm }) => `${numberText(weight)} × ${numberText(ppm)}`).join(' + ')}) ÷ ${numberText(total)}`,
     at: 'sums/peat-blend/',
     place: 'Plain and peated malt',
     paths: [],
@@ -61,7 +61,7 @@ export const smokeMixed: Reckoner = ({ text, quantities }) => {
 
 /** What a sieve test of the asker’s own says beside the house’s grist. */
 export const sieved: Reckoner = ({ text, quantities, house, line }) => {
-  const part = (says: RegExp) => quantities.find((each) => each.dimension !== 'smoke' && says.test(behind(text, each).slice(0, 24)) )?.number;
+  const part = (says: RegExp) => quantities.find((each) => each.dimension !== 'smoke' && says.test(textBehind(text, each).slice(0, 24)) )?.number;
   const [husk, grits, flour] = [/^\s*(?:g|%|of)?\s*husks?/i, /^\s*(?:g|%|of)?\s*(?:grits?|middles?|middlings)/i, /^\s*(?:g|%|of)?\s*(?:flour|fines?)/i].map(part);
   if (husk === undefined || grits === undefined || flour === undefined) return undefined;
   const total = husk + grits + flour;
@@ -73,7 +73,7 @@ export const sieved: Reckoner = ({ text, quantities, house, line }) => {
   const moves = first === 'as it is' && second === 'as it is' ? '' : ` Bring the ${first === 'as it is' ? 'second' : 'first'} pair of rollers ${(first === 'as it is' ? second : first) === 'narrower' ? 'closer' : 'apart'} a little, as your site allows it, and sieve again.`;
   return {
     says: `${formatNumber(huskPart, 0)} husk, ${formatNumber((100 * grits) / total, 0)} grits and ${formatNumber(flourPart, 0)} flour against our ${figureText(line, 'house.husk')}, ${figureText(line, 'grist.gritsPercent')} and ${figureText(line, 'house.flour')}: ${tells}.${moves}`,
-    sum: `Each part ÷ ${figures(total)} found on the sieves`,
+    sum: `Each part ÷ ${numberText(total)} found on the sieves`,
     at: 'sums/sieve-test/',
     place: 'The sieve test',
     rests: 'common practice',
@@ -102,7 +102,7 @@ export const yieldGot: Reckoner = ({ text, quantities, line }) => {
   if (!malt || !got || quantities.length !== 2 || !/yield|(?:a|per|to the|each) tonn?e?\b/i.test(text) || !/alcohol|\blpas?\b|\bpure\b/i.test(text)) return undefined;
   const litres = got.dimension === 'alcohol' ? inCore(got, 'alcohol')! : inCore(got, 'volume20')!;
   const each = litres / (inCore(malt, 'mass')! / 1000);
-  if (!within(YIELDS, each)) return undefined;
+  if (!isWithinRange(YIELDS, each)) return undefined;
   return {
     says: `${formatNumber(each, 0)} L of pure alcohol a tonne; ours give ${figureText(line, 'heart.alcohol', 'tonne')} a tonne in the heart.`,
     sum: `${formatNumber(litres, 0)} ÷ ${formatNumber(inCore(malt, 'mass')! / 1000, 2)} t`,

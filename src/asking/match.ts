@@ -1,9 +1,9 @@
 // Which entry a question means: several signs of likeness, weighed as was learnt from the list itself, and how sure that is.
-import { mender } from './alike.ts';
+import { wordMender } from './misspelt.ts';
 import { clausesOf } from './clauses.ts';
 import type { AskedList, AskedEntry } from './entry.ts';
-import { directions } from './vectors.ts';
-import { plain, reader, sortOf, type Sort } from './words.ts';
+import { singularDirections } from './vectors.ts';
+import { plainQuestion, wordReader, sortOf, type Sort } from './words.ts';
 
 export interface EntryMatch {
   readonly entry: AskedEntry;
@@ -30,7 +30,17 @@ const LONG_WORD = 6; // letters of a word that is mended before its ending is ta
 const LIKE = 0.8; // a word that is only like another
 
 /** The signs, in the order of their weights. */
-export const SIGNS = ['way', 'next', 'bag', 'pairs', 'letters', 'meaning', 'sort', 'other', 'whole'] as const;
+export const MATCHING_SIGNS = [
+  'way',
+  'next',
+  'bag',
+  'pairs',
+  'letters',
+  'meaning',
+  'sort',
+  'other',
+  'whole',
+] as const;
 /** Weights of the signs, by which ways of asking that were held out are found most likely; `whole` is set by hand, as none of those is whole. */
 export const WEIGHTS: readonly number[] = [1.03, 2.54, 5.67, 0.53, 3.45, 2.63, 0.8, -0.73, 4];
 
@@ -60,12 +70,12 @@ const lettersOf = (text: string): readonly string[] => {
 };
 
 /** Makes a matcher of a list; the list is read once. */
-export function matcher({ entries, words }: AskedList): {
+export function questionMatcher({ entries, words }: AskedList): {
   readonly match: (question: string) => readonly EntryMatch[];
   /** The signs of each entry for a wording; all the signs of one entry, then those of the next. */
   readonly signsOf: (wording: string) => { readonly signs: Float64Array; readonly weight: number };
 } {
-  const { read } = reader(words);
+  const { read } = wordReader(words);
   const withoutHoles = (text: string) => text.replace(/\{[^}]*\}|<[^>]*>/g, ' ');
   const asked = entries.map((entry) => entry.asked.map(read));
   const entriesWith = new Map<string, (readonly [entry: number, share: number])[]>();
@@ -110,12 +120,14 @@ export function matcher({ entries, words }: AskedList): {
       });
     });
   });
-  const mended = mender(counts.keys());
+  const mended = wordMender(counts.keys());
   // A word misspelt near its end is mended before its ending is taken off.
-  const wholeWords = new Set(entries.flatMap((entry) => entry.asked.flatMap((way) => plain(way).split(' '))));
-  const mendedWhole = mender(wholeWords);
+  const wholeWords = new Set(
+    entries.flatMap((entry) => entry.asked.flatMap((way) => plainQuestion(way).split(' '))),
+  );
+  const mendedWhole = wordMender(wholeWords);
   const mendAll = (wording: string): string =>
-    plain(wording)
+    plainQuestion(wording)
       .split(' ')
       .map((word) => {
         if (word.length < LONG_WORD || wholeWords.has(word)) return word;
@@ -124,8 +136,8 @@ export function matcher({ entries, words }: AskedList): {
         return mendedWhole(word.replace(/sh[uoe]n$/, 'tion')) ?? word;
       })
       .join(' ');
-  const meaning = directions(rows);
-  const N = SIGNS.length;
+  const meaning = singularDirections(rows);
+  const N = MATCHING_SIGNS.length;
 
   function signsOf(wording: string): { readonly signs: Float64Array; readonly weight: number } {
     const bag = new Float64Array(entries.length);

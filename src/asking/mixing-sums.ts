@@ -2,7 +2,7 @@
 import { formatWorking } from '../core/format.ts';
 import { litres20, strength } from '../core/quantity.ts';
 import { blend, reduce } from '../core/spirit/mixing.ts';
-import { inCore, told, unitNamed, type Reckoner } from './reckoned.ts';
+import { inCore, resultInWords, unitOfName, type Reckoner } from './reckoned.ts';
 import { spiritSaid } from './spirit-said.ts';
 
 const LET_DOWN = { at: 'sums/reduce-to-strength/', place: 'Let spirit down to a strength' };
@@ -14,7 +14,7 @@ const WATER = /water|\bhow (?:do|can|would|could|should) (?:i|we|you) get\b|dilu
 const MASHING =
   /\b(?:mash(?:ed|es|ing)?|tuns?|first water|second water|liquor|strike|sparg\w+|wort|degrees|hot|celsius|fahrenheit)\b/i;
 
-const PINT = unitNamed('volume20', 'pints')!;
+const PINT = unitOfName('volume20', 'pints')!;
 /** A quart, which is two pints in either country: the sum comes to the same in both. */
 const QUART = {
   unit: 'quarts',
@@ -26,11 +26,11 @@ const QUART = {
 function unitSaid({ text, quantities, wanted }: Parameters<Reckoner>[0]) {
   if (/\bquarts?\b/i.test(text)) return QUART;
   const asked = wanted?.dimension === 'volume' ? wanted.unit : quantities.find(({ unit }) => unit === 'pints' || (unit?.endsWith(' gal') && !unit.includes('proof')))?.unit; // prettier-ignore
-  return asked === undefined ? undefined : unitNamed('volume20', asked);
+  return asked === undefined ? undefined : unitOfName('volume20', asked);
 }
 
 /** The water that brings so much spirit, or a hundred litres of it, from one strength to another. */
-export const letDown: Reckoner = (asked) => {
+export const waterToLetDown: Reckoner = (asked) => {
   const { text } = asked;
   const said = spiritSaid(asked);
   const { volumes, named } = said;
@@ -52,11 +52,11 @@ export const letDown: Reckoner = (asked) => {
   const unit = unitSaid(asked);
   const lot =
     unit === QUART
-      ? told(litres, 'volume20', QUART).replace(/^1\u00a0quarts$/, 'a\u00a0quart')
+      ? resultInWords(litres, 'volume20', QUART).replace(/^1\u00a0quarts$/, 'a\u00a0quart')
       : lotSaid.replace(/^A/, 'a');
   return {
-    says: `${told(made.waterVolume, 'volume20', unit)} of water bring ${lot} from ${told(high, 'strength')} to ${told(low, 'strength')}, and make ${told(made.volume, 'volume20', unit)}.`,
-    sum: `${told(litres, 'volume20', unit)} and ${told(made.waterVolume, 'volume20', unit)} shrink by ${told(made.contraction, 'volume20', unit)} as they mix`,
+    says: `${resultInWords(made.waterVolume, 'volume20', unit)} of water bring ${lot} from ${resultInWords(high, 'strength')} to ${resultInWords(low, 'strength')}, and make ${resultInWords(made.volume, 'volume20', unit)}.`,
+    sum: `${resultInWords(litres, 'volume20', unit)} and ${resultInWords(made.waterVolume, 'volume20', unit)} shrink by ${resultInWords(made.contraction, 'volume20', unit)} as they mix`,
     ...LET_DOWN,
     paths: isNamed ? [named.path] : [],
   };
@@ -77,8 +77,8 @@ export const watered: Reckoner = (asked) => {
     { volume: litres20(added), strength: strength(0) },
   ]);
   return {
-    says: `They make ${told(made.volume, 'volume20')} at ${told(made.strength, 'strength')}.`,
-    sum: `${formatWorking(litres)} × ${formatWorking(strengths[0]!)} ÷ 100 = ${told(made.alcohol, 'alcohol')}, with ${formatWorking(added)} L of water, and the mixture shrinks a little`,
+    says: `They make ${resultInWords(made.volume, 'volume20')} at ${resultInWords(made.strength, 'strength')}.`,
+    sum: `${formatWorking(litres)} × ${formatWorking(strengths[0]!)} ÷ 100 = ${resultInWords(made.alcohol, 'alcohol')}, with ${formatWorking(added)} L of water, and the mixture shrinks a little`,
     ...BLEND,
     paths: [],
   };
@@ -89,7 +89,7 @@ const besides = ({ text, quantities }: Parameters<Reckoner>[0]): string =>
   quantities.reduceRight((rest, { start, end }) => `${rest.slice(0, start)}#${rest.slice(end)}`, text);
 
 /** Spirits put together; equal parts where the volumes are not told. */
-export const together: Reckoner = (asked) => {
+export const spiritsTogether: Reckoner = (asked) => {
   const text = besides(asked);
   const said = spiritSaid(asked);
   const { volumes } = said;
@@ -104,8 +104,8 @@ export const together: Reckoner = (asked) => {
   }));
   const made = blend(parts);
   return {
-    says: `${isHalves ? 'In equal parts' : 'Together'} they make ${told(made.volume, 'volume20', unitSaid(asked))} at ${told(made.strength, 'strength')}, with ${told(made.alcohol, 'alcohol')}.`,
-    sum: `${parts.map(({ volume, strength: at }) => `${formatWorking(volume)} × ${formatWorking(at)} ÷ 100`).join(' + ')} = ${told(made.alcohol, 'alcohol')}`,
+    says: `${isHalves ? 'In equal parts' : 'Together'} they make ${resultInWords(made.volume, 'volume20', unitSaid(asked))} at ${resultInWords(made.strength, 'strength')}, with ${resultInWords(made.alcohol, 'alcohol')}.`,
+    sum: `${parts.map(({ volume, strength: at }) => `${formatWorking(volume)} × ${formatWorking(at)} ÷ 100`).join(' + ')} = ${resultInWords(made.alcohol, 'alcohol')}`,
     ...BLEND,
     paths: [],
   };

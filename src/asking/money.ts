@@ -1,8 +1,8 @@
 // Sums of money at a price that the question tells: “duty is £32 a litre, what is that on a bottle?”, “malt at 450 a tonne, how much a dram?”
 import { formatNumber } from '../core/format.ts';
-import { flowIn, flows, isOfHouse, times, type AskedFlow } from './flows.ts';
+import { flowIn, flowsNamed, isOfHouse, timesNamed, type AskedFlow } from './flows.ts';
 import { madeFigure } from './made.ts';
-import { told, unitNamed, type Numbered, type Reckoner } from './reckoned.ts';
+import { resultInWords, unitOfName, type Numbered, type Reckoner } from './reckoned.ts';
 import { spiritSaid } from './spirit-said.ts';
 
 interface Price {
@@ -36,7 +36,7 @@ const FOR_ONE =
 const EACH = /^\s*(?:each|apiece|a piece)\b(?!\s+(?:bottle|cask|mash|tonne|litre))/i;
 const UNITS: readonly (readonly [RegExp, AskedFlow['kind'], number, string, string])[] = [
   [/^(?:litres? of (?:pure )?alcohol|lpas?|laas?|pure litre)\b/i, 'alcohol', 1, 'litre of pure alcohol', 'heart.alcohol'],
-  [/^(?:us )?proof gallons?\b/i, 'alcohol', unitNamed('alcohol', 'US proof gal')!.toCore(1), 'US proof gal', 'heart.alcohol'],
+  [/^(?:us )?proof gallons?\b/i, 'alcohol', unitOfName('alcohol', 'US proof gal')!.toCore(1), 'US proof gal', 'heart.alcohol'],
   [/^(?:tonnes?|tons?|t)\b/i, 'mass', 1000, 't', 'malt.mass'],
   [/^(?:kilos?|kg|kilogrammes?|kilograms?)\b/i, 'mass', 1, 'kg', 'malt.mass'],
   [/^(?:kwh|unit of (?:power|electricity))\b/i, 'energy', 3.6, 'kWh', ''],
@@ -62,21 +62,21 @@ function perIn({ text }: Numbered, { start, end }: Price): Per | undefined {
   const of = EACH.test(text.slice(end)) ? flowIn(text, Math.max(0, start - 30), start)?.flow : undefined;
   if (of?.one) return { flow: of, size: 1, called: of.one };
   const sold = FOR_ONE.exec(text.slice(0, start).replace(/[£€$]\s*$/, ''))?.[1];
-  const one = sold === undefined ? undefined : flows.find(({ says, one }) => one && says.exec(sold)?.index === 0);
+  const one = sold === undefined ? undefined : flowsNamed.find(({ says, one }) => one && says.exec(sold)?.index === 0);
   if (one && !PER.test(text.slice(end))) return { flow: one, size: 1, called: one.one! };
   const per = PER.exec(text.slice(end));
   if (!per) return undefined;
   const rest = text.slice(end + per[0].length);
   const unit = UNITS.find(([says]) => says.test(rest));
   if (!unit) {
-    const flow = flows.find(({ says, kind }) => kind === 'count' && says.exec(rest)?.index === 0);
+    const flow = flowsNamed.find(({ says, kind }) => kind === 'count' && says.exec(rest)?.index === 0);
     return flow && { flow, size: 1, called: flow.one! };
   }
   const [says, kind, size, called, usual] = unit;
   const length = says.exec(rest)![0].length;
   const isDuty = DUTY.test(text) && kind === 'volume20';
   const named = [flowIn(rest, length, length + 20), flowIn(text, Math.max(0, start - 30), start)].map((each) => each?.flow).find((each) => each?.kind === kind || (kind === 'volume20' && each?.kind === 'alcohol'));
-  const flow = isDuty ? flows.find(({ path }) => path === 'heart.alcohol') : (named ?? flows.find((each) => (usual === '' ? each.kind === 'energy' : each.path === usual)));
+  const flow = isDuty ? flowsNamed.find(({ path }) => path === 'heart.alcohol') : (named ?? flowsNamed.find((each) => (usual === '' ? each.kind === 'energy' : each.path === usual)));
   return flow && { flow, size, called: isDuty ? 'litre of pure alcohol' : called };
 } // prettier-ignore
 
@@ -88,12 +88,12 @@ function amountFor(asked: Numbered, price: Price, { flow }: Per): { readonly amo
   const isAlcohol = flow.path === 'heart.alcohol';
   if (isAlcohol && volume && given.volumes.length <= 2) {
     const at = given.strengths[0] ?? given.named?.at ?? (volume.litres <= 2 ? line.bottling.strength : undefined);
-    if (at !== undefined) return { amount: (volume.litres * at) / 100, called: `${volume.said} at ${told(at, 'strength')}`, paths: [] };
+    if (at !== undefined) return { amount: (volume.litres * at) / 100, called: `${volume.said} at ${resultInWords(at, 'strength')}`, paths: [] };
   }
   const rest = text.slice(0, price.start) + text.slice(price.end).replace(PER, ' ').replace(/^\s*\S+(?: of (?:pure )?\w+)?/, '');
   const found = [...rest.matchAll(/\b(?:an?|one|per|each|every|the|your|our|of|in)\s+(?=(bottles?|casks?|barrels?|hogsheads?|mash|batch|year|week|month|drams?|litres? of (?:pure alcohol|spirit))\b)/gi)].at(-1)?.[1] ?? (isAlcohol ? 'bottle' : undefined);
   if (!found) return undefined;
-  const target = [...flows, ...times].find(({ says }) => says.exec(found)?.index === 0);
+  const target = [...flowsNamed, ...timesNamed].find(({ says }) => says.exec(found)?.index === 0);
   if (!target || target === flow) return undefined;
   // Duty is owed on what is in the glass, not on what was distilled for it.
   if (isAlcohol && target.one === 'bottle') return { amount: madeFigure('alcoholInBottle').of(line), called: 'a bottle of ours', paths: ['bottling.strength'] };
@@ -112,7 +112,7 @@ export const atPrice: Reckoner = (asked) => {
   const of = per && amountFor(asked, price, per);
   if (!of || !(of.amount > 0)) return undefined;
   const value = (price.each * of.amount) / per.size;
-  const shown = per.flow.kind === 'count' ? formatNumber(of.amount, of.amount < 10 ? 2 : 0) : told(of.amount, per.flow.kind, per.flow.kind === 'energy' ? unitNamed('energy', 'kWh') : per.called.includes('proof gal') ? unitNamed('alcohol', 'US proof gal') : undefined);
+  const shown = per.flow.kind === 'count' ? formatNumber(of.amount, of.amount < 10 ? 2 : 0) : resultInWords(of.amount, per.flow.kind, per.flow.kind === 'energy' ? unitOfName('energy', 'kWh') : per.called.includes('proof gal') ? unitOfName('alcohol', 'US proof gal') : undefined);
   const isDuty = DUTY.test(text);
   return {
     says: `About ${money(price.sign, value)} for ${of.called}, which ${per.flow.kind === 'alcohol' ? 'holds' : 'takes'} ${shown}${per.flow.kind === 'alcohol' ? '' : ` ${per.flow.called}`}.${isDuty ? ' Rates and rounding are the authority’s own, and change.' : ' The price is yours; the book holds none.'}`,

@@ -1,7 +1,7 @@
 // “Two more mashes a week”, “a tonne more in every mash”, “Sundays as well”: so much more or less work, and what it comes to, in proportion.
 // Tested in tests/asking/reckoned.test.ts.
 import { formatCount, formatNumber } from '../core/format.ts';
-import { flowIn, flows, type AskedFlow } from './flows.ts';
+import { flowIn, flowsNamed, type AskedFlow } from './flows.ts';
 import { isRelative } from './relative.ts';
 import { asGiven, inCore, type Numbered, type Reckoner } from './reckoned.ts';
 import { flowText, valueText } from './scale.ts';
@@ -120,7 +120,7 @@ const wantedOf = (text: string): AskedFlow => {
   const named = flowIn(text, from)?.flow;
   return named && named.called !== 'mashes' && named.path !== 'malt.mass'
     ? named
-    : flows.find(({ path }) => path === 'bottling.bottles')!;
+    : flowsNamed.find(({ path }) => path === 'bottling.bottles')!;
 };
 
 /** More or less work, in proportion. */
@@ -130,7 +130,7 @@ export const moreOf: Reckoner = (asked) => {
   const yields = maltMore(asked) || workMore(asked) ? undefined : yieldMore(asked);
   const change = maltMore(asked) ?? workMore(asked) ?? yields;
   if (!change || change.mashes === 0 || !Number.isFinite(change.mashes)) return undefined;
-  const flow = yields && !/\bbottles?\b|\bcasks?\b/i.test(text) ? flows.find(({ path }) => path === 'heart.alcohol')! : wantedOf(text);
+  const flow = yields && !/\bbottles?\b|\bcasks?\b/i.test(text) ? flowsNamed.find(({ path }) => path === 'heart.alcohol')! : wantedOf(text);
   if (flow.isGas) return undefined;
   const amount = flow.perMash(line) * Math.abs(change.mashes);
   const year = valueText(flow.perMash(line) * line.pace.mashesPerYear, flow);

@@ -3,7 +3,7 @@ import { format, formatNumber } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
 import { figureText, figureValue, kindOfFigure } from '../house/prose.ts';
 import type { AskedQuantity } from './quantities.ts';
-import { inCore, told, unitNamed, type Numbered, type Reckoner } from './reckoned.ts';
+import { inCore, resultInWords, unitOfName, type Numbered, type Reckoner } from './reckoned.ts';
 
 interface NamedFigure {
   readonly says: RegExp;
@@ -79,7 +79,7 @@ export const besideOurs: Reckoner = (asked) => {
   const off = other - own;
   const same = Math.abs(off) < (kind === 'gravity' ? 0.0005 : 0.005 * Math.abs(own));
   const by = kind === 'gravity' ? `${formatNumber(1000 * Math.abs(off), 0)} points` : kind === 'strength' || kind === 'percent' || kind === 'temperature' ? text1(Math.abs(off)) : `${formatNumber((100 * Math.abs(off)) / own, 0)} %`;
-  const shown = figure.path.startsWith('made.') ? told(own, kind) : figureText(line, figure.path);
+  const shown = figure.path.startsWith('made.') ? resultInWords(own, kind) : figureText(line, figure.path);
   return {
     says: `Ours, the ${figure.called}: ${shown}. Yours, ${text1(other)}, is ${same ? 'as good as the same' : `${by} ${off > 0 ? 'more' : 'less'}`}.`,
     at: 'house/',
@@ -101,12 +101,12 @@ export const vessels: readonly (readonly [RegExp, string, string])[] = [
 export const vesselIn: Reckoner = ({ text, quantities, wanted, line }) => {
   if (quantities.length > 0 || wanted?.dimension !== 'volume' || !/\bhow (?:many|much)\b/i.test(text) || /\bwater\b|left|lost|lose|year|week|pure|per\b/i.test(text)) return undefined;
   const vessel = vessels.find(([says]) => says.test(text));
-  const unit = unitNamed('volume20', wanted.unit);
+  const unit = unitOfName('volume20', wanted.unit);
   if (!vessel || !unit || !/\b(?:in|does|do|is|are|holds?|of|fit|fill)\b/i.test(text)) return undefined;
   if (vessel[1] === 'casks.meanSize' && /\b(?:wash|wort|malt|barley|grain|low wines|feints|draff|pot ale|beer)\b/i.test(text)) return undefined;
   const value = figureValue(line, vessel[1]);
   return {
-    says: `About ${told(value, 'volume20', unit)}, for ${vessel[2]}.`,
+    says: `About ${resultInWords(value, 'volume20', unit)}, for ${vessel[2]}.`,
     sum: figureText(line, vessel[1]),
     at: 'house/',
     place: 'The figures of the house',

@@ -1,7 +1,7 @@
 // What the book itself says nearest to a question, where no entry of the list is sure: a sentence or two, and where they stand.
-import { mender } from './alike.ts';
+import { wordMender } from './misspelt.ts';
 import type { OtherWords, Passage } from './entry.ts';
-import { reader } from './words.ts';
+import { wordReader } from './words.ts';
 
 export interface QuotedPassage {
   readonly text: string;
@@ -30,8 +30,8 @@ interface Sentence {
 }
 
 /** Makes one who finds the passage of a book that holds most of a question’s words. */
-export function quoter(passages: readonly Passage[], others: OtherWords): (question: string) => QuotedPassage | undefined {
-  const { read } = reader(others);
+export function passageFinder(passages: readonly Passage[], others: OtherWords): (question: string) => QuotedPassage | undefined {
+  const { read } = wordReader(others);
   const wordsOf = (text: string) => new Set(read(withoutHoles(text)).filter((word) => !isFaint(word)));
   const sections = passages.map(({ title, text, ...place }) => {
     const sentences = text.split(/(?<=[.?!]”?)\s+(?=[“A-Z{\d])/).map((each): Sentence => ({ text: each, words: wordsOf(each) }));
@@ -42,7 +42,7 @@ export function quoter(passages: readonly Passage[], others: OtherWords): (quest
   for (const { title, all } of sections) for (const word of new Set([...title, ...all])) counts.set(word, (counts.get(word) ?? 0) + 1);
   const rarest = Math.log(1 + sections.length);
   const weightOf = (word: string) => (counts.has(word) ? Math.log(1 + sections.length / counts.get(word)!) : STRANGE * rarest);
-  const mended = mender(counts.keys());
+  const mended = wordMender(counts.keys());
 
   return (question) => {
     const asked = read(question).filter((word) => !isFaint(word)).map((word) => {

@@ -84,7 +84,7 @@ const meantOf = (text: string, found: readonly AskedQuantity[]): readonly AskedQ
   }); // prettier-ignore
 
 /** Every number of a question that is written in figures or words, with its unit. */
-export const quantitiesIn = (text: string, country?: UnitCountry): readonly AskedQuantity[] =>
+export const quantitiesAsked = (text: string, country?: UnitCountry): readonly AskedQuantity[] =>
   meantOf(text, allIn(text, country));
 
 function allIn(text: string, country?: UnitCountry): readonly AskedQuantity[] {

@@ -6,7 +6,7 @@ import { unitsRead, type Unit } from '../core/units.ts';
 import type { House } from '../core/line/house.ts';
 import type { Line } from '../core/line/line.ts';
 import type { Dimension } from '../core/measures.ts';
-import { inUnit, unitFor, type Telling } from './holes.ts';
+import { inOtherUnit, unitMeant, type Telling } from './holes.ts';
 import type { AskedQuantity } from './quantities.ts';
 
 export interface Reckoned {
@@ -37,7 +37,7 @@ export interface Numbered {
 export type Reckoner = (asked: Numbered) => Reckoned | undefined;
 
 /** The kind in which each dimension is reckoned. */
-export const kindOf: Readonly<Partial<Record<Dimension, KindName>>> = {
+export const kindOfDimension: Readonly<Partial<Record<Dimension, KindName>>> = {
   mass: 'mass',
   volume: 'volume20',
   alcohol: 'alcohol',
@@ -52,12 +52,12 @@ export const kindOf: Readonly<Partial<Record<Dimension, KindName>>> = {
   energy: 'energy',
 };
 
-export const unitNamed = (kind: KindName, name: string): Unit | undefined =>
-  unitFor(kind, name === 'gravity' ? '' : name);
+export const unitOfName = (kind: KindName, name: string): Unit | undefined =>
+  unitMeant(kind, name === 'gravity' ? '' : name);
 
 /** A quantity of a question in the unit of its kind. */
 export function inCore(quantity: AskedQuantity, kind: KindName): number | undefined {
-  const unit = quantity.unit === undefined ? unitsRead(kind)[0] : unitNamed(kind, quantity.unit);
+  const unit = quantity.unit === undefined ? unitsRead(kind)[0] : unitOfName(kind, quantity.unit);
   return unit?.toCore(quantity.number);
 }
 
@@ -69,14 +69,14 @@ export function asGiven({ number, unit = '' }: AskedQuantity): string {
 
 const FIGURES = 5;
 /** A result, in the unit wanted or the book’s own. */
-export function told(value: number, kind: KindName, unit?: Unit): string {
+export function resultInWords(value: number, kind: KindName, unit?: Unit): string {
   const to = unit ?? unitsRead(kind)[0]!;
   if (kind === 'gravity' && to.unit === '') return value.toFixed(3);
   const shown = to.fromCore(value);
   const number = formatWorking(Number(shown.toPrecision(FIGURES - 1)), FIGURES);
   return to.unit === ''
     ? number
-    : inUnit(value, { ...to, fromCore: () => Number(shown.toPrecision(FIGURES - 1)) });
+    : inOtherUnit(value, { ...to, fromCore: () => Number(shown.toPrecision(FIGURES - 1)) });
 }
 
 /** The percentages of a question, as strengths. */

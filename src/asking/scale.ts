@@ -3,9 +3,17 @@ import { format, formatNumber } from '../core/format.ts';
 import { figureText } from '../house/prose.ts';
 import { isRelative } from './relative.ts';
 import { GOES_TO_AIR } from './to-the-air.ts';
-import { flowIn, flows, isOfHouse, times, timeOfUnit, type AskedFlow } from './flows.ts';
+import { flowIn, flowsNamed, isOfHouse, timesNamed, timeOfUnit, type AskedFlow } from './flows.ts';
 import type { AskedQuantity } from './quantities.ts';
-import { asGiven, inCore, told, unitNamed, type Numbered, type Reckoned, type Reckoner } from './reckoned.ts';
+import {
+  asGiven,
+  inCore,
+  resultInWords,
+  unitOfName,
+  type Numbered,
+  type Reckoned,
+  type Reckoner,
+} from './reckoned.ts';
 
 /** What is said of the gas with every amount of it, and where. */
 export const GAS_CARE =
@@ -58,7 +66,7 @@ interface KindUnit {
 const DIMENSION: Readonly<Partial<Record<AskedFlow['kind'], string>>> = { mass: 'mass', volume20: 'volume', volume: 'volume', alcohol: 'alcohol', land: 'area', energy: 'energy' }; // prettier-ignore
 const fits = (flow: AskedFlow, dimension: string | undefined) => (flow.kind === 'count' ? dimension === undefined : dimension === DIMENSION[flow.kind]); // prettier-ignore
 const byDimension = (dimension: string | undefined): AskedFlow | undefined =>
-  flows.find(({ path, called }) =>
+  flowsNamed.find(({ path, called }) =>
     dimension === 'mass' ? path === 'malt.mass' : dimension === 'alcohol' ? path === 'heart.alcohol' : dimension === 'area' && called === 'of land',
   ); // prettier-ignore
 
@@ -74,7 +82,7 @@ export function amountOf(
   // “In my dram, 35 ml”: of the bottle, of which that is so much.
   if (given.dimension === 'volume' && MEASURE.test(text)) {
     const litres = inCore(given, 'volume20')!;
-    const bottles = flows.find(({ path }) => path === 'bottling.bottles')!;
+    const bottles = flowsNamed.find(({ path }) => path === 'bottling.bottles')!;
     if (litres > 0 && litres <= MOST_MEASURE)
       return {
         flow: { ...bottles, called: 'of what is bottled' },
@@ -103,11 +111,11 @@ export function oneIn(text: string): FlowAmount | undefined {
       const [says, { kind, size, unit: called }] = unit;
       const length = says.exec(rest)![0].length;
       const own = flowIn(rest, length, length + 24)?.flow;
-      const flow = own && own.kind === kind ? own : (flows.find((each) => each.kind === kind && /malt\.mass|heart\.alcohol/.test(each.path ?? '')) ?? (kind === 'land' ? byDimension('area') : undefined)); // prettier-ignore
+      const flow = own && own.kind === kind ? own : (flowsNamed.find((each) => each.kind === kind && /malt\.mass|heart\.alcohol/.test(each.path ?? '')) ?? (kind === 'land' ? byDimension('area') : undefined)); // prettier-ignore
       if (flow) found = { flow, amount: size, said: `1\u00a0${called} ${flow.called}`, start: index, isOne: true }; // prettier-ignore
       continue;
     }
-    const flow = [...flows, ...times].find(({ says, kind }) => kind === 'count' && says.exec(rest)?.index === 0); // prettier-ignore
+    const flow = [...flowsNamed, ...timesNamed].find(({ says, kind }) => kind === 'count' && says.exec(rest)?.index === 0); // prettier-ignore
     if (flow && !/^(?:per|each|every)/i.test(found ? text.slice(found.start) : '')) found = { flow, amount: 1, said: `one ${flow.one!}`, start: index, isOne: true }; // prettier-ignore
   }
   return found;
@@ -140,18 +148,30 @@ function vesselIn({ text, quantities }: Numbered, asked: number): Vessel | undef
   return size === undefined || !(size > 0) ? undefined : { called: named.toLowerCase(), size, given };
 }
 
-export const flowText = (flow: AskedFlow, { line }: Numbered, unit?: Parameters<typeof told>[2]): string => {
+export const flowText = (
+  flow: AskedFlow,
+  { line }: Numbered,
+  unit?: Parameters<typeof resultInWords>[2],
+): string => {
   if (isOfHouse(flow)) return figureText(line, flow.path!);
   const value = flow.perMash(line);
   if (flow.kind === 'count') return format(value, 'count', value < 100 ? 2 : 0);
-  return flow.kind === 'land' ? format(value, 'land', 2) : told(value, flow.kind, unit);
+  return flow.kind === 'land' ? format(value, 'land', 2) : resultInWords(value, flow.kind, unit);
 };
-export const valueText = (value: number, { kind }: AskedFlow, unit?: Parameters<typeof told>[2]): string =>
+export const valueText = (
+  value: number,
+  { kind }: AskedFlow,
+  unit?: Parameters<typeof resultInWords>[2],
+): string =>
   kind === 'count'
     ? format(value >= 10 ? Math.round(value) : value, 'count')
     : kind === 'land'
       ? format(value, 'land', value < 1 ? 2 : 1)
-      : told(value, kind, unit ?? (kind === 'mass' && value < 1 ? unitNamed('mass', 'g') : undefined));
+      : resultInWords(
+          value,
+          kind,
+          unit ?? (kind === 'mass' && value < 1 ? unitOfName('mass', 'g') : undefined),
+        );
 
 /** So much of one thing in another. */
 export const scaled: Reckoner = (asked): Reckoned | undefined => {
@@ -180,7 +200,7 @@ export const scaled: Reckoner = (asked): Reckoned | undefined => {
   const meant = source.flow.one === 'mash' && sought.path === 'barley.mass' ? byDimension('mass')! : sought;
   const [one, to] = [source.flow.perMash(line), meant.perMash(line)];
   const value = (to * source.amount) / one;
-  const unit = meant.kind === 'count' || meant.kind === 'land' ? undefined : ((wanted && unitNamed(meant.kind, wanted.unit)) ?? (meant.kind === 'energy' ? unitNamed('energy', 'kWh') : undefined));
+  const unit = meant.kind === 'count' || meant.kind === 'land' ? undefined : ((wanted && unitOfName(meant.kind, wanted.unit)) ?? (meant.kind === 'energy' ? unitOfName('energy', 'kWh') : undefined));
   const shown = valueText(value, meant, unit);
   const isGas = [source.flow, meant].some((flow) => flow.isGas);
   const rests = source.flow.rests ?? meant.rests;

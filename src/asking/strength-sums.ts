@@ -4,7 +4,7 @@ import { gravity, strength } from '../core/quantity.ts';
 import { ETHANOL_DENSITY } from '../core/spirit/density.ts';
 import { massPercentFromStrength } from '../core/spirit/strength.ts';
 import { strengthFromGravities } from '../core/wort/attenuation.ts';
-import { told, unitNamed, type Reckoner } from './reckoned.ts';
+import { resultInWords, unitOfName, type Reckoner } from './reckoned.ts';
 import { spiritSaid } from './spirit-said.ts';
 
 const PURE = { at: 'strength-and-volume/#the-litre-of-pure-alcohol', place: 'The litre of pure alcohol' };
@@ -21,12 +21,12 @@ export const pureAlcohol: Reckoner = (asked) => {
   if (!(ALCOHOL.test(text) || wanted?.dimension === 'alcohol') || /how many bottles/i.test(text)) return undefined; // prettier-ignore
   if (asked.quantities.some(({ unit }) => unit === 'years')) return undefined;
   const alcohol = (given.litres * at) / 100;
-  const unit = wanted?.dimension === 'alcohol' ? unitNamed('alcohol', wanted.unit) : undefined;
-  const grams = wanted?.dimension === 'mass' ? `, which weigh ${told((alcohol * ETHANOL_DENSITY) / 1000, 'mass', unitNamed('mass', wanted.unit))}` : ''; // prettier-ignore
+  const unit = wanted?.dimension === 'alcohol' ? unitOfName('alcohol', wanted.unit) : undefined;
+  const grams = wanted?.dimension === 'mass' ? `, which weigh ${resultInWords((alcohol * ETHANOL_DENSITY) / 1000, 'mass', unitOfName('mass', wanted.unit))}` : ''; // prettier-ignore
   const ours = /\b(?:your|our) (?:wash|beer)\b/i.test(text) && Math.abs(at - line.wash.strength) > 0.05 ? ` Ours is at ${format(line.wash.strength, 'strength')}.` : ''; // prettier-ignore
   return {
-    says: `${given.said} at ${told(at, 'strength')} ${/s$/.test(given.said) || /^\d/.test(given.said) ? 'hold' : 'holds'} ${told(alcohol, 'alcohol', unit)}${grams}.${ours}`,
-    sum: `${told(given.litres, 'volume20')} × ${formatWorking(at)} ÷ 100 = ${told(alcohol, 'alcohol')}`,
+    says: `${given.said} at ${resultInWords(at, 'strength')} ${/s$/.test(given.said) || /^\d/.test(given.said) ? 'hold' : 'holds'} ${resultInWords(alcohol, 'alcohol', unit)}${grams}.${ours}`,
+    sum: `${resultInWords(given.litres, 'volume20')} × ${formatWorking(at)} ÷ 100 = ${resultInWords(alcohol, 'alcohol')}`,
     ...PURE,
     paths: strengths.length === 0 ? [named!.path] : [],
   };
@@ -38,7 +38,7 @@ export const byMass: Reckoner = (asked) => {
   if (strengths.length !== 1 || volumes.length > 0 || !/\bby (?:weight|mass)\b|\babw\b|\bw\/w\b/i.test(asked.text)) return undefined; // prettier-ignore
   const at = strength(strengths[0]!);
   return {
-    says: `${told(at, 'strength')} is ${formatNumber(massPercentFromStrength(at), 1)} % by mass.`,
+    says: `${resultInWords(at, 'strength')} is ${formatNumber(massPercentFromStrength(at), 1)} % by mass.`,
     sum: 'Alcohol is lighter than water, so by mass the figure is smaller.',
     at: 'strength-and-volume/#two-ways-to-say-how-strong',
     place: 'Two ways to say how strong',

@@ -1,6 +1,6 @@
 // The terms of the glossary as things that may be asked, where the list has none of its own for them.
 import type { AskedEntry } from './entry.ts';
-import { plain } from './words.ts';
+import { plainQuestion } from './words.ts';
 
 export interface Term {
   readonly id: string;
@@ -12,7 +12,7 @@ const LONGEST = 45; // words of what is said in one breath
 
 /** Entries for the terms that no way of asking names yet. */
 export function termsAsked(terms: readonly Term[], entries: readonly AskedEntry[]): readonly AskedEntry[] {
-  const asked = new Set(entries.flatMap((entry) => entry.asked.map(plain)));
+  const asked = new Set(entries.flatMap((entry) => entry.asked.map(plainQuestion)));
   const ids = new Set(entries.map((entry) => entry.id));
   return terms.flatMap(({ id, term, says }): AskedEntry[] => {
     const ways = [
@@ -26,7 +26,11 @@ export function termsAsked(terms: readonly Term[], entries: readonly AskedEntry[
       `${term} meaning`,
       term,
     ];
-    if (ids.has(id) || ways.some((way) => asked.has(plain(way))) || says.split(/\s+/).length > LONGEST)
+    if (
+      ids.has(id) ||
+      ways.some((way) => asked.has(plainQuestion(way))) ||
+      says.split(/\s+/).length > LONGEST
+    )
       return [];
     return [
       {

@@ -2,7 +2,7 @@
 // In a store that is full at today's rate, as much leaves in a year as one year's casks lose in all their years. Tested in tests/asking/reckoned.test.ts.
 import { formatNumber } from '../core/format.ts';
 import { figureText } from '../house/prose.ts';
-import { told, unitNamed, type Reckoner } from './reckoned.ts';
+import { resultInWords, unitOfName, type Reckoner } from './reckoned.ts';
 
 /** What goes to the air is never a flow of what is made. */
 export const GOES_TO_AIR = /\bangels?\b|evaporat|\bvanish|\bdisappear|(?:to|into) (?:the |thin )?air\b/i;
@@ -37,10 +37,10 @@ export const toTheAir: Reckoner = ({ text, quantities, line, wanted }) => {
   ];
   const [, called, each] = counted.find(([says]) => says.test(text)) ?? counted[0]!;
   const count = alcohol / each;
-  const unit = wanted?.dimension === 'alcohol' ? unitNamed('alcohol', wanted.unit) : undefined;
+  const unit = wanted?.dimension === 'alcohol' ? unitOfName('alcohol', wanted.unit) : undefined;
   return {
-    says: `Once the store is full at today’s rate, about ${told(alcohol, 'alcohol', unit)} a ${pace}: ${formatNumber(count, count < 10 ? 1 : 0)} ${called}, at ${figureText(line, 'house.alcoholLoss')} a year.`,
-    sum: `${told(matured.alcoholLost, 'alcohol')} lost of each mash over ${figureText(line, 'house.yearsInWood')} × ${formatNumber(line.pace.mashesPerYear, 0)} mashes a year${inYear === 1 ? '' : ` ÷ ${formatNumber(inYear, inYear % 1 === 0 ? 0 : 2)}`}`,
+    says: `Once the store is full at today’s rate, about ${resultInWords(alcohol, 'alcohol', unit)} a ${pace}: ${formatNumber(count, count < 10 ? 1 : 0)} ${called}, at ${figureText(line, 'house.alcoholLoss')} a year.`,
+    sum: `${resultInWords(matured.alcoholLost, 'alcohol')} lost of each mash over ${figureText(line, 'house.yearsInWood')} × ${formatNumber(line.pace.mashesPerYear, 0)} mashes a year${inYear === 1 ? '' : ` ÷ ${formatNumber(inYear, inYear % 1 === 0 ? 0 : 2)}`}`,
     at: 'maturing/#what-the-air-takes',
     place: 'Maturing: what the air takes',
     paths: ['house.alcoholLoss'],

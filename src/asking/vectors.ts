@@ -22,7 +22,7 @@ function straighten(columns: readonly Float64Array[]): void {
  * The directions of the texts and of words put together, by the largest singular values of the matrix of texts and words.
  * The start is fixed, so the same texts give the same directions.
  */
-export function directions(rows: readonly Row[]): {
+export function singularDirections(rows: readonly Row[]): {
   readonly of: (words: Row) => Float64Array;
   readonly texts: readonly Float64Array[];
 } {

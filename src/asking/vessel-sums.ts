@@ -4,8 +4,8 @@ import { gasVolume } from '../core/fermenting/gas.ts';
 import { celsius } from '../core/quantity.ts';
 import { ETHANOL_DENSITY } from '../core/spirit/density.ts';
 import { CO2_PER_ETHANOL } from '../core/wort/attenuation.ts';
-import { inCore, told, type Reckoner, unitNamed } from './reckoned.ts';
-import { behind, figures } from './said.ts';
+import { inCore, resultInWords, type Reckoner, unitOfName } from './reckoned.ts';
+import { textBehind, numberText } from './sum-kit.ts';
 import { GAS_CARE, GAS_SAFE } from './scale.ts';
 import { spiritSaid } from './spirit-said.ts';
 
@@ -16,14 +16,14 @@ export const roundTank: Reckoner = ({ text, quantities, wanted }) => {
     const isMetres = each.unit === 'min' && /\dm$|\sm$/i.test(text.slice(each.start, each.end)); // “2 m wide”
     return isMetres ? [{ ...each, unit: 'm', dimension: 'length' as const }] : [];
   });
-  const across = lengths.find((each) => /^\s*(?:across|wide|in diameter|diameter|in width|round)/i.test(behind(text, each))) ?? (/across|wide|diameter|width/i.test(text) ? lengths[0] : undefined);
+  const across = lengths.find((each) => /^\s*(?:across|wide|in diameter|diameter|in width|round)/i.test(textBehind(text, each))) ?? (/across|wide|diameter|width/i.test(text) ? lengths[0] : undefined);
   const deep = lengths.find((each) => each !== across);
   if (lengths.length !== 2 || !across || !deep || !/deep|depth|high|tall|height|stands/i.test(text)) return undefined;
   const [width, depth] = [across, deep].map((each) => inCore(each, 'length')! / 1000) as [number, number];
   if (!(width > 0 && width < 50 && depth > 0 && depth < 50)) return undefined;
   const litres = 1000 * (Math.PI / 4) * width ** 2 * depth;
   return {
-    says: `A round tank that wide, filled that deep, holds about ${told(litres, 'volume20', wanted?.dimension === 'volume' ? unitNamed('volume20', wanted.unit) : undefined)}, if its floor is flat.`,
+    says: `A round tank that wide, filled that deep, holds about ${resultInWords(litres, 'volume20', wanted?.dimension === 'volume' ? unitOfName('volume20', wanted.unit) : undefined)}, if its floor is flat.`,
     sum: `3.1416 × (${formatNumber(width, 2)} m ÷ 2)² × ${formatNumber(depth, 2)} m × 1000`,
     at: 'fermenting/check/#figures-to-know',
     place: 'Fermenting: figures to know',
@@ -33,7 +33,7 @@ export const roundTank: Reckoner = ({ text, quantities, wanted }) => {
 
 /** Whether so many washbacks do, with a mash every so many hours. */
 export const washbacksEnough: Reckoner = ({ text, quantities }) => {
-  const tanks = quantities.find((each) => each.unit === undefined && /^\s*(?:tanks?|washbacks?|ferment[eo]rs?|tubs?|vessels?|backs)\b/i.test(behind(text, each)));
+  const tanks = quantities.find((each) => each.unit === undefined && /^\s*(?:tanks?|washbacks?|ferment[eo]rs?|tubs?|vessels?|backs)\b/i.test(textBehind(text, each)));
   const times = quantities.filter(({ dimension }) => dimension === 'time');
   const every = times.find(({ start }) => /\b(?:each|every)\s*$/i.test(text.slice(0, start)));
   const long = times.find((each) => each !== every);
@@ -42,10 +42,10 @@ export const washbacksEnough: Reckoner = ({ text, quantities }) => {
   if (!(gap > 0 && stay > gap && stay < 1000)) return undefined;
   const full = Math.ceil(stay / gap - 1e-9);
   const count = tanks?.number;
-  const verdict = count === undefined ? '' : count < full ? `No: ${figures(count)} give ${figures(count * gap)} h at most. ` : count === full ? `Only just, with no time to fill, empty and clean. ` : 'Yes. ';
+  const verdict = count === undefined ? '' : count < full ? `No: ${numberText(count)} give ${numberText(count * gap)} h at most. ` : count === full ? `Only just, with no time to fill, empty and clean. ` : 'Yes. ';
   return {
-    says: `${verdict}${figures(full)} are full at all times, and with filling, emptying and cleaning ${figures(full + 1)} are wanted.`,
-    sum: `${figures(stay)} h ÷ ${figures(gap)} h = ${formatNumber(stay / gap, 1)}`,
+    says: `${verdict}${numberText(full)} are full at all times, and with filling, emptying and cleaning ${numberText(full + 1)} are wanted.`,
+    sum: `${numberText(stay)} h ÷ ${numberText(gap)} h = ${formatNumber(stay / gap, 1)}`,
     at: 'sums/washbacks-needed/',
     place: 'How many washbacks',
     paths: [],
@@ -58,8 +58,8 @@ export const gasOfAlcohol: Reckoner = ({ text, quantities }) => {
   if (!given || quantities.length !== 1 || !/carbon dioxide|\bco2\b|\bgas\b/i.test(text) || /heat|boil|fuel|burn|footprint/i.test(text)) return undefined;
   const ethanol = (inCore(given, 'alcohol')! * ETHANOL_DENSITY) / 1000;
   return {
-    says: `About ${told(ethanol * CO2_PER_ETHANOL, 'mass')} of carbon dioxide, some ${format(gasVolume(ethanol * CO2_PER_ETHANOL, celsius(20)), 'space')} of gas.${GAS_CARE}`,
-    sum: `${formatNumber(inCore(given, 'alcohol')!, 0)} L of alcohol weigh ${told(ethanol, 'mass')}; × ${CO2_PER_ETHANOL}`,
+    says: `About ${resultInWords(ethanol * CO2_PER_ETHANOL, 'mass')} of carbon dioxide, some ${format(gasVolume(ethanol * CO2_PER_ETHANOL, celsius(20)), 'space')} of gas.${GAS_CARE}`,
+    sum: `${formatNumber(inCore(given, 'alcohol')!, 0)} L of alcohol weigh ${resultInWords(ethanol, 'mass')}; × ${CO2_PER_ETHANOL}`,
     ...GAS_SAFE,
     paths: [],
   };
@@ -73,8 +73,8 @@ export const gasOfWash: Reckoner = (asked) => {
   const ethanol = (volumes[0]!.litres * at * ETHANOL_DENSITY) / 100_000;
   const gas = ethanol * CO2_PER_ETHANOL;
   return {
-    says: `About ${told(gas, 'mass')} of carbon dioxide, some ${format(gasVolume(gas, celsius(20)), 'space')} of gas.${GAS_CARE}`,
-    sum: `${formatNumber(volumes[0]!.litres, 0)} L × ${formatNumber(at, 1)} % = ${told(ethanol, 'mass')} of alcohol; × ${CO2_PER_ETHANOL}`,
+    says: `About ${resultInWords(gas, 'mass')} of carbon dioxide, some ${format(gasVolume(gas, celsius(20)), 'space')} of gas.${GAS_CARE}`,
+    sum: `${formatNumber(volumes[0]!.litres, 0)} L × ${formatNumber(at, 1)} % = ${resultInWords(ethanol, 'mass')} of alcohol; × ${CO2_PER_ETHANOL}`,
     ...GAS_SAFE,
     paths: [],
   };
@@ -88,8 +88,8 @@ export const lowWinesOf: Reckoner = (asked) => {
   const alcohol = (volumes[0]!.litres * wash!) / 100;
   const made = alcohol / (lowWines! / 100);
   return {
-    says: `About ${told(made, 'volume20')} of low wines, ${formatNumber((100 * made) / volumes[0]!.litres, 0)} % of the charge, if all its alcohol comes over.`,
-    sum: `${formatNumber(volumes[0]!.litres, 0)} L × ${figures(wash!)} % = ${told(alcohol, 'alcohol')}; ÷ ${figures(lowWines!)} %`,
+    says: `About ${resultInWords(made, 'volume20')} of low wines, ${formatNumber((100 * made) / volumes[0]!.litres, 0)} % of the charge, if all its alcohol comes over.`,
+    sum: `${formatNumber(volumes[0]!.litres, 0)} L × ${numberText(wash!)} % = ${resultInWords(alcohol, 'alcohol')}; ÷ ${numberText(lowWines!)} %`,
     at: 'sums/wash-run/',
     place: 'One run of the wash still',
     paths: [],
@@ -106,7 +106,7 @@ export const heartOfCharge: Reckoner = (asked) => {
   if (!(heart.alcohol < charge.alcohol) || !(heart.at > charge.at)) return undefined;
   return {
     says: `The heart holds ${formatNumber((100 * heart.alcohol) / charge.alcohol, 0)} % of the alcohol of the charge; the rest goes back with foreshots and feints, but for a trace in the lees.`,
-    sum: `${[heart, charge].map(({ litres, at, alcohol }) => `${figures(litres)} L × ${figures(at)} % = ${told(alcohol, 'alcohol')}`).join('; ÷ ')}`,
+    sum: `${[heart, charge].map(({ litres, at, alcohol }) => `${numberText(litres)} L × ${numberText(at)} % = ${resultInWords(alcohol, 'alcohol')}`).join('; ÷ ')}`,
     at: 'distilling/check/#figures-to-know',
     place: 'Distilling: figures to know',
     paths: [],

@@ -5,7 +5,7 @@ import type { House } from '../core/line/house.ts';
 import type { Line } from '../core/line/line.ts';
 import { figureText, kindOfFigure, textOfFigure } from '../house/prose.ts';
 import { numberFigures, type NumberName } from '../house/figures.ts';
-import { propose } from '../house/propose.ts';
+import { proposeFigure } from '../house/propose.ts';
 import { isMade, madeFigure } from './made.ts';
 import { isRelative } from './relative.ts';
 import type { AskedQuantity } from './quantities.ts';
@@ -160,7 +160,7 @@ export const whatIf: Reckoner = ({ text, quantities: said, house, line }) => {
     if (!supposes && (!found || !/\bhow\b|what(?: i)?s left|what would/i.test(text))) return undefined;
     const isCutAlone = change.name === 'heartEnd' && found?.[1] === 'heart.alcohol' && !/alcohol|\blpa\b/i.test(text);
     const [path, called] = found && !isCutAlone ? [found[1], found[2]] : (OTHERWISE[change.name] ?? BOTTLES);
-    const proposal = propose(house as House, change.name, value);
+    const proposal = proposeFigure(house as House, change.name, value);
     const label = numberFigures[change.name].label;
     const place = { at: 'house/', place: 'The house’s figures' };
     if ('problem' in proposal && change.name === 'yearsInWood') return undefined;

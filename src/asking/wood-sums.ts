@@ -1,6 +1,6 @@
 // Sums of years in wood with the asker’s own numbers: what a yearly loss leaves, two losses compared, strength lost a year.
 import { formatNumber, formatWorking } from '../core/format.ts';
-import { inCore, told, type Numbered, type Reckoner } from './reckoned.ts';
+import { inCore, resultInWords, type Numbered, type Reckoner } from './reckoned.ts';
 import { spiritSaid } from './spirit-said.ts';
 
 const AIR = { at: 'maturing/#what-the-air-takes', place: 'What the air takes' };
@@ -39,13 +39,13 @@ export const lossOver: Reckoner = (asked) => {
   const left = (each: number) => volume * (1 - each / 100) ** span;
   if (other === undefined)
     return {
-      says: `About ${told(left(rate), 'volume20')} would be left of ${told(volume, 'volume20')} after ${formatNumber(span, 0)} years, and ${told(volume - left(rate), 'volume20')} gone, if ${rateText(rate)} % of what is there goes each year.${at === undefined ? '' : ` Of pure alcohol ${told((left(rate) * at) / 100, 'alcohol')} would be left of ${told((volume * at) / 100, 'alcohol')}, from ${rateText(at)} % vol, if it is the alcohol of which ${rateText(rate)} % goes.`}`,
-      sum: `${formatNumber(volume, 0)} × (1 − ${formatWorking(rate / 100)})^${formatNumber(span, 0)}; by ${rateText(rate)} % of the first filling each year it would be ${told(Math.max(0, volume * (1 - (rate * span) / 100)), 'volume20')}`,
+      says: `About ${resultInWords(left(rate), 'volume20')} would be left of ${resultInWords(volume, 'volume20')} after ${formatNumber(span, 0)} years, and ${resultInWords(volume - left(rate), 'volume20')} gone, if ${rateText(rate)} % of what is there goes each year.${at === undefined ? '' : ` Of pure alcohol ${resultInWords((left(rate) * at) / 100, 'alcohol')} would be left of ${resultInWords((volume * at) / 100, 'alcohol')}, from ${rateText(at)} % vol, if it is the alcohol of which ${rateText(rate)} % goes.`}`,
+      sum: `${formatNumber(volume, 0)} × (1 − ${formatWorking(rate / 100)})^${formatNumber(span, 0)}; by ${rateText(rate)} % of the first filling each year it would be ${resultInWords(Math.max(0, volume * (1 - (rate * span) / 100)), 'volume20')}`,
       ...AIR,
       paths: [],
     };
   return {
-    says: `About ${told(Math.abs(left(rate) - left(other)), 'volume20')}: ${told(left(rate), 'volume20')} left at ${rateText(rate)} % a year, ${told(left(other), 'volume20')} at ${rateText(other)} %, of ${told(volume, 'volume20')} after ${formatNumber(span, 0)} years. In a hot, dry store the strength may rise as well.`,
+    says: `About ${resultInWords(Math.abs(left(rate) - left(other)), 'volume20')}: ${resultInWords(left(rate), 'volume20')} left at ${rateText(rate)} % a year, ${resultInWords(left(other), 'volume20')} at ${rateText(other)} %, of ${resultInWords(volume, 'volume20')} after ${formatNumber(span, 0)} years. In a hot, dry store the strength may rise as well.`,
     sum: `${formatNumber(volume, 0)} × (1 − ${formatWorking(rate / 100)})^${formatNumber(span, 0)}, and × (1 − ${formatWorking(other / 100)})^${formatNumber(span, 0)}`,
     ...AIR,
     paths: [],
@@ -98,7 +98,7 @@ export const lostBetween: Reckoner = (asked) => {
   const [first, last] = volumes.map(({ litres }, i) => (litres * strengths[i]!) / 100) as [number, number];
   if (!(first > last)) return undefined;
   return {
-    says: `${told(first - last, 'alcohol')} went, ${formatNumber(100 * (1 - last / first), 1)} % of what was there.`,
+    says: `${resultInWords(first - last, 'alcohol')} went, ${formatNumber(100 * (1 - last / first), 1)} % of what was there.`,
     sum: volumes.map(({ litres }, i) => `${formatWorking(litres)} L × ${formatWorking(strengths[i]!)} %`).join(' − '),
     ...AIR,
     paths: [],

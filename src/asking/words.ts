@@ -21,14 +21,14 @@ const ENDINGS: readonly (readonly [RegExp, string])[] = [
 ];
 
 /** A word without its ending: distilling, distilled and distillation are one. */
-export function stem(word: string): string {
+export function stemOf(word: string): string {
   const [ending, by] = ENDINGS.find(([pattern]) => pattern.test(word)) ?? [];
   const cut = ending ? word.replace(ending, by!) : word;
   return cut.length < 4 ? cut : cut.replace(/([bdfglmnprt])\1$/, '$1').replace(/e$/, '');
 }
 
 /** Lower case, without accents and marks; what's as what is. */
-export const plain = (text: string): string =>
+export const plainQuestion = (text: string): string =>
   text
     .toLowerCase()
     .normalize('NFKD')
@@ -59,7 +59,7 @@ export type Sort = keyof typeof SORTS;
 
 /** The sort of thing that a question asks for; undefined when it does not say. */
 export const sortOf = (text: string): Sort | undefined =>
-  (Object.keys(SORTS) as Sort[]).find((sort) => SORTS[sort].test(plain(text)));
+  (Object.keys(SORTS) as Sort[]).find((sort) => SORTS[sort].test(plainQuestion(text)));
 
 export interface WordReader {
   /** The words of a text that matter, each once, and behind a tilde those that matter little: ~how, ~is. */
@@ -67,29 +67,29 @@ export interface WordReader {
 }
 
 /** Reads texts by a list of other words. */
-export function reader(words: OtherWords): WordReader {
+export function wordReader(words: OtherWords): WordReader {
   const single = new Map<string, string>();
   const phrases = new Map<string, string>();
   for (const [thing, others] of Object.entries(words)) {
     const name = thing.replace(/\s+/g, '');
     for (const other of [thing, ...others]) {
-      const said = plain(other);
+      const said = plainQuestion(other);
       if (said.includes(' ')) phrases.set(said, name);
-      else single.set(stem(said), name);
+      else single.set(stemOf(said), name);
     }
   }
   const longest = [...phrases.keys()].sort((a, b) => b.length - a.length);
   const phrase = new RegExp(`\\b(${longest.join('|').replaceAll('.', '\\.')})s?\\b`, 'g');
   return {
     read(text) {
-      const said = longest.length === 0 ? plain(text) : plain(text).replace(phrase, (_, found: string) => ` ${phrases.get(found)!} `); // prettier-ignore
+      const said = longest.length === 0 ? plainQuestion(text) : plainQuestion(text).replace(phrase, (_, found: string) => ` ${phrases.get(found)!} `); // prettier-ignore
       const read = said
         .split(/[\s%°]+/)
         .filter((word) => word !== '')
         .map((word) => {
           if (UNHEEDED.has(word)) return `~${word}`;
           const number = NUMBERS[word] ?? word;
-          const name = single.get(stem(number)) ?? single.get(number) ?? stem(number);
+          const name = single.get(stemOf(number)) ?? single.get(number) ?? stemOf(number);
           return name === 'nothing' ? `~${word}` : name;
         });
       return [...new Set(read)];

@@ -2,7 +2,7 @@
 import { formatNumber, formatWorking } from '../core/format.ts';
 import { gravity } from '../core/quantity.ts';
 import { platoFromGravity } from '../core/wort/extract.ts';
-import { inCore, told, type Numbered, type Reckoner } from './reckoned.ts';
+import { inCore, resultInWords, type Numbered, type Reckoner } from './reckoned.ts';
 
 const WATER = 0.9982; // kg/L at 20 °C, to which a gravity is told; IAPWS
 const REAL = 0.814; // of the apparent attenuation is the real one, by Balling
@@ -42,7 +42,7 @@ export const extractIn: Reckoner = (asked) => {
   const plato = platoFromGravity(gravity(of));
   const kilos = (litres * of * WATER * plato) / 100;
   return {
-    says: `About ${kilos < 1 ? `${formatNumber(1000 * kilos, 0)} g` : told(kilos, 'mass')} of extract, most of it sugar, in ${volume ? told(litres, 'volume20') : 'a litre'} of wort of ${of.toFixed(3)}, which is ${formatNumber(plato, 1)} °P.`,
+    says: `About ${kilos < 1 ? `${formatNumber(1000 * kilos, 0)} g` : resultInWords(kilos, 'mass')} of extract, most of it sugar, in ${volume ? resultInWords(litres, 'volume20') : 'a litre'} of wort of ${of.toFixed(3)}, which is ${formatNumber(plato, 1)} °P.`,
     sum: `${formatWorking(litres)} L × ${formatNumber(of * WATER, 3)} kg × ${formatNumber(plato, 2)} ÷ 100`,
     at: 'mashing/#how-much-extract-the-wort-holds',
     place: 'How much extract the wort holds',

@@ -1,7 +1,7 @@
 // Another yield of the malt, so much malt at a yield, and a share more or less of what the house mashes.
 import { formatNumber } from '../core/format.ts';
 import { figureText } from '../house/prose.ts';
-import { told, type Reckoner } from './reckoned.ts';
+import { resultInWords, type Reckoner } from './reckoned.ts';
 
 const YIELDS = { at: 'distilling/check/#figures-to-know', place: 'Distilling: figures to know' };
 const A_YEAR = { at: 'maturing/check/#figures-to-know', place: 'Maturing: figures to know' };
@@ -34,7 +34,7 @@ export const atYield: Reckoner = (asked) => {
   const ratio = each / ours;
   const { bottlesPerYear } = line.bottling;
   return {
-    says: `At ${formatNumber(each, 0)} L a tonne it would be ${howMuch(ratio)} than our ${formatNumber(ours, 0)}: about ${told(line.heart.alcohol * line.pace.mashesPerYear * ratio, 'alcohol')} a year and ${formatNumber(bottlesPerYear * ratio, 0)} bottles in place of ${formatNumber(bottlesPerYear, 0)}.`,
+    says: `At ${formatNumber(each, 0)} L a tonne it would be ${howMuch(ratio)} than our ${formatNumber(ours, 0)}: about ${resultInWords(line.heart.alcohol * line.pace.mashesPerYear * ratio, 'alcohol')} a year and ${formatNumber(bottlesPerYear * ratio, 0)} bottles in place of ${formatNumber(bottlesPerYear, 0)}.`,
     sum: `${formatNumber(each, 0)} ÷ ${formatNumber(ours, 0)} = ${formatNumber(ratio, 3)}`,
     ...YIELDS,
     paths: ['heart.alcohol', 'bottling.bottlesPerYear'],
@@ -72,7 +72,7 @@ export const shareMoved: Reckoner = ({ text, quantities, line }) => {
   if (ratio === undefined || !(ratio > 0) || ratio > 10) return undefined;
   const { bottlesPerYear } = line.bottling;
   return {
-    says: `In proportion: about ${told(line.heart.alcohol * line.pace.mashesPerYear * ratio, 'alcohol')} a year in place of ${figureText(line, 'heart.alcohol', 'year')}, and in the end ${formatNumber(bottlesPerYear * ratio, 0)} bottles in place of ${formatNumber(bottlesPerYear, 0)}; these come only after the years in wood.`,
+    says: `In proportion: about ${resultInWords(line.heart.alcohol * line.pace.mashesPerYear * ratio, 'alcohol')} a year in place of ${figureText(line, 'heart.alcohol', 'year')}, and in the end ${formatNumber(bottlesPerYear * ratio, 0)} bottles in place of ${formatNumber(bottlesPerYear, 0)}; these come only after the years in wood.`,
     sum: `${figureText(line, 'malt.mass', 'year')} of malt a year × ${formatNumber(ratio, 2)}${by === undefined ? '' : `, ${formatNumber(100 * by, 0)} % ${ratio < 1 ? 'less' : 'more'}`}`,
     ...A_YEAR,
     paths: ['heart.alcohol', 'bottling.bottlesPerYear'],

@@ -14,24 +14,24 @@ function folderOfCopy(): string {
 const folder = folderOfCopy();
 
 /** The key of a text of this copy. At the root of a server it is the one that older builds used everywhere. */
-export const keyOf = (name: string): string => `${HANDBOOK}${folder}${name}`;
-const oldKeyOf = (key: string) => `${HANDBOOK}/${key.slice(keyOf('').length)}`;
+export const storageKey = (name: string): string => `${HANDBOOK}${folder}${name}`;
+const oldKeyOf = (key: string) => `${HANDBOOK}/${key.slice(storageKey('').length)}`;
 
-export const HOUSE_KEY = keyOf('house');
-export const VISIT_KEY = keyOf('visit'); // in the tab's own storage: a shared house while it is looked at
+export const HOUSE_KEY = storageKey('house');
+export const VISIT_KEY = storageKey('visit'); // in the tab's own storage: a shared house while it is looked at
 
 /** Takes a copy of what older builds kept, once, and leaves it in its place for other copies; false when there is no room, or reading is forbidden. */
 function takeOver(): boolean {
   if (folder === '/') return true;
   try {
-    if (localStorage.getItem(keyOf(TAKEN_OVER)) !== null) return true;
+    if (localStorage.getItem(storageKey(TAKEN_OVER)) !== null) return true;
     for (const old of Object.keys(localStorage)) {
       const name = old.slice(HANDBOOK.length + 1);
-      if (old !== `${HANDBOOK}/${name}` || !OLD.test(name) || localStorage.getItem(keyOf(name)) !== null)
+      if (old !== `${HANDBOOK}/${name}` || !OLD.test(name) || localStorage.getItem(storageKey(name)) !== null)
         continue;
-      localStorage.setItem(keyOf(name), localStorage.getItem(old)!);
+      localStorage.setItem(storageKey(name), localStorage.getItem(old)!);
     }
-    localStorage.setItem(keyOf(TAKEN_OVER), '');
+    localStorage.setItem(storageKey(TAKEN_OVER), '');
     return true;
   } catch {
     return false;
@@ -40,7 +40,7 @@ function takeOver(): boolean {
 const isTakenOver = takeOver();
 
 /** Where a tab keeps what is its own until it is shut. */
-export const ofTab = () => sessionStorage;
+export const tabStorage = () => sessionStorage;
 
 /** Reads a text; nothing when there is none or reading is forbidden. What could not be taken over is read where it is. */
 export function keptText(key: string, storage = () => localStorage): string | null {
@@ -94,7 +94,7 @@ export function keysUnder(beginning: string): readonly string[] {
 const place = (key: string, n: number) => (n === 0 ? key : `${key}-${n + 1}`);
 
 /** Every text that was kept aside under a key, the oldest first. */
-export function keptAside(key: string): readonly string[] {
+export function textsKeptAside(key: string): readonly string[] {
   const texts: string[] = [];
   for (;;) {
     const text = keptText(place(key, texts.length));
@@ -105,6 +105,6 @@ export function keptAside(key: string): readonly string[] {
 
 /** Keeps a text aside, beside those that are there already and once only; false when the browser does not let it. */
 export function keepAside(key: string, text: string): boolean {
-  const there = keptAside(key);
+  const there = textsKeptAside(key);
   return there.includes(text) || keepText(place(key, there.length), text);
 }

@@ -3,7 +3,7 @@ import { batch } from 'solid-js';
 import type { FigureId } from '../core/figures/index.ts';
 import type { WayKnown } from '../core/figures/standing.ts';
 import type { Giving } from '../core/line/change.ts';
-import { enter, withYeast, type Entered } from '../house/entering.ts';
+import { enterFigure, withYeast, type Entered } from '../house/entering.ts';
 import {
   builtInHouse,
   builtInName,
@@ -20,8 +20,16 @@ import {
   withGiven,
 } from '../house/parts/known.ts';
 import { isSamePart } from '../house/parts/part.ts';
-import { propose, wayOf } from '../house/propose.ts';
-import { changePart, houseNow, lastTrial, liveHouse, liveName, putHouse, setTrial } from './house-store.ts';
+import { proposeFigure, wayOf } from '../house/propose.ts';
+import {
+  changePart,
+  wholeHouseNow,
+  lastTrial,
+  liveHouse,
+  liveName,
+  putHouse,
+  setTrial,
+} from './house-store.ts';
 
 /**
  * Changes one figure, and what gives way to it; or says in a sentence why it cannot be so. Moving one figure on and on
@@ -37,17 +45,19 @@ export function changeFigure(
     return liveName() === builtInName ? undefined : giveAsItStands(figure);
   const last = lastTrial()?.figure === figure ? lastTrial() : undefined;
   const before = last?.before ?? liveHouse();
-  const { counted } = knownOf(houseNow());
-  const known = last?.known ?? knownOf(houseNow());
+  const { counted } = knownOf(wholeHouseNow());
+  const known = last?.known ?? knownOf(wholeHouseNow());
   const wasKnown = figure in known.given;
   const chosen = gives ?? (last?.isChosen ? last.gives : undefined);
   const way = wayOf(before);
   const isBuiltIn = liveName() === builtInName;
   const isTrial = chosen !== undefined || isBuiltIn || (wasKnown && isMoved);
-  const entered = isTrial ? undefined : enter(before, figure, value, known, way);
+  const entered = isTrial ? undefined : enterFigure(before, figure, value, known, way);
   // A figure that is put right leaves the others that were given as they are, where that can be; else one of them gives way.
   const changed: Entered =
-    entered && !('problem' in entered && wasKnown) ? entered : propose(before, figure, value, chosen, way);
+    entered && !('problem' in entered && wasKnown)
+      ? entered
+      : proposeFigure(before, figure, value, chosen, way);
   const proposal = isBuiltIn ? changed : withYeast(changed, before, figure, known);
   const trial = { figure, value, before, known };
   if ('problem' in proposal) {
@@ -61,7 +71,7 @@ export function changeFigure(
       const gave = proposal.gave.map((each) => each.figure);
       const next = { ...afterTyping(known, figure, gave, isMoved), counted };
       // Moved on and on, it is known as it was after the first move: nothing that hangs on that need look again.
-      const isTold = houseNow().parts.known !== undefined && isSamePart(next, knownOf(houseNow()));
+      const isTold = wholeHouseNow().parts.known !== undefined && isSamePart(next, knownOf(wholeHouseNow()));
       if (!isTold) changePart(knownPart, next);
     }
     setTrial({
@@ -76,7 +86,7 @@ export function changeFigure(
 
 /** Keeps the house’s figures and what is known of them as they stand; what it returns puts them back so. */
 export function keepFigures(): () => void {
-  const [house, known] = [liveHouse(), knownOf(houseNow())];
+  const [house, known] = [liveHouse(), knownOf(wholeHouseNow())];
   return () =>
     batch(() => {
       putHouse(house);
@@ -87,30 +97,30 @@ export function keepFigures(): () => void {
 /** Takes a figure over as it stands: it is the reader's own too. Says how it is known, if that is told. A choice is not put down. */
 export function giveAsItStands(figure: FigureName, way?: WayKnown): undefined {
   if (!isNumberName(figure)) return;
-  const known = afterTyping(knownOf(houseNow()), figure, []);
+  const known = afterTyping(knownOf(wholeHouseNow()), figure, []);
   changePart(knownPart, way === undefined ? known : withGiven(known, figure, way));
 }
 
 /** Puts a figure back to the built-in house's; it is then not known. */
-export function putBack(figure: NumberName): string | undefined {
+export function putFigureBack(figure: NumberName): string | undefined {
   const problem =
     liveHouse()[figure] === builtInHouse[figure] ? undefined : changeFigure(figure, builtInHouse[figure]);
-  if (problem === undefined) changePart(knownPart, withGiven(knownOf(houseNow()), figure, undefined));
+  if (problem === undefined) changePart(knownPart, withGiven(knownOf(wholeHouseNow()), figure, undefined));
   return problem;
 }
 
 /** Puts down what was counted of a computed figure, or that it was not. Returns the sentence to show when it cannot be. */
-export function count(id: FigureId, value: number | undefined): string | undefined {
+export function countFigure(id: FigureId, value: number | undefined): string | undefined {
   const problem = value === undefined ? undefined : countedProblem(id, value);
-  if (problem === undefined) changePart(knownPart, withCounted(knownOf(houseNow()), id, value));
+  if (problem === undefined) changePart(knownPart, withCounted(knownOf(wholeHouseNow()), id, value));
   return problem;
 }
 
 /** Takes the last change back, whole. */
-export function takeBack(): void {
+export function takeChangeBack(): void {
   const last = lastTrial();
   if (!last) return;
-  const { counted } = knownOf(houseNow());
+  const { counted } = knownOf(wholeHouseNow());
   batch(() => {
     putHouse(last.before);
     changePart(knownPart, { ...last.known, counted });
@@ -119,7 +129,7 @@ export function takeBack(): void {
 
 /** Goes back to the built-in figures, all at once, none of which is then known; the house keeps its name and its other parts. */
 export function resetHouse(): void {
-  const { counted } = knownOf(houseNow());
+  const { counted } = knownOf(wholeHouseNow());
   batch(() => {
     putHouse({ ...builtInHouse });
     changePart(knownPart, { given: {}, counted });

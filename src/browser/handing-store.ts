@@ -1,10 +1,10 @@
 // The owner's key and what the reader was handed, kept in this browser.
-import { dropText, keepAside, keepText, keptText, keyOf } from './browser-store.ts';
+import { dropText, keepAside, keepText, keptText, storageKey } from './browser-store.ts';
 import { readHanded, type HandedThings } from '../handing/handed.ts';
 import { keyText, readKey, type OwnKey } from '../handing/own-key.ts';
 
-const KEY = keyOf('signing-key');
-const HANDED = keyOf('handed');
+const KEY = storageKey('signing-key');
+const HANDED = storageKey('handed');
 
 /** The key that is kept here, or a sentence where one is kept that cannot be read; that one is kept aside before another takes its place. */
 export function keptKey(): { readonly own?: OwnKey; readonly problem?: string } {

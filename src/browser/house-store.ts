@@ -7,25 +7,25 @@ import {
   dropText,
   keepAside,
   keepText,
-  keptAside as asides,
+  textsKeptAside as asides,
   keptText,
-  keyOf,
+  storageKey,
   mayRead,
-  ofTab,
+  tabStorage,
 } from './browser-store.ts';
 import { lineOf } from '../house/line-of.ts';
-import { decode, encode, type WholeHouse } from '../house/codec.ts';
+import { decodeHouse, encodeHouse, type WholeHouse } from '../house/codec.ts';
 import { builtInHouse, builtInName } from '../house/figures.ts';
-import { isShort, MARK, textOfLink, textOfShortLink } from '../house/link.ts';
+import { isShort, HOUSE_LINK_MARK, textOfLink, textOfShortLink } from '../house/link.ts';
 import type { Trial } from '../house/trial.ts';
 import { laidElsewhere } from '../house/parts/laid-elsewhere.ts';
 import { withPart, type HousePart, type PartId, type HouseParts } from '../house/parts/part.ts';
-import type { HeardChange } from '../house/join.ts';
+import type { HeardChange } from '../house/join-tabs.ts';
 import { beginWith, joinMissed, onOtherTabs, tellOtherTabs } from './other-tabs.ts';
 import { freeName, readShelf, withHouse, type Shelf } from '../house/shelf.ts';
 
-const SHELF = keyOf('shelf');
-const KEPT_ASIDE = keyOf('kept-aside');
+const SHELF = storageKey('shelf');
+const KEPT_ASIDE = storageKey('kept-aside');
 const SAVE_AFTER = 150; // ms of quiet before a change is written
 const NOT_KEPT =
   'This browser does not let the handbook keep your figures; they last until the page is closed.';
@@ -60,11 +60,13 @@ const moving = () =>
 /** Fetches what a line is reckoned with, for a house that keeps more than figures. */
 function followParts(): void {
   if (moving() !== undefined)
-    void import('./line-store.ts').catch(() => tell('line', [WITHOUT_PARTS])).then(() => setReady(true));
+    void import('./line-store.ts')
+      .catch(() => tellTrouble('line', [WITHOUT_PARTS]))
+      .then(() => setReady(true));
 }
 
 /** Tells the reader what went wrong at a door, or that all is well there. */
-export const tell = (door: Door, sentences: readonly string[]) =>
+export const tellTrouble = (door: Door, sentences: readonly string[]) =>
   setTroubles({ ...troubles(), [door]: sentences });
 
 /** Keys whose text could neither be read in full nor kept aside: nothing is written over it. */
@@ -74,21 +76,21 @@ const held = new Set<string>();
 function tellOf(door: Door, key: string, text: string, problems: readonly string[], kept = KEPT): void {
   held.delete(key);
   if (problems.length > 0 && !keepAside(KEPT_ASIDE, text)) held.add(key);
-  tell(door, problems.length === 0 ? [] : [...problems, held.has(key) ? NOT_ASIDE : kept]);
+  tellTrouble(door, problems.length === 0 ? [] : [...problems, held.has(key) ? NOT_ASIDE : kept]);
 }
 
 /** Writes to storage, or tells the reader that it cannot be. */
 function store(key: string, text: string): boolean {
   if (held.has(key)) return false;
   const isKept = keepText(key, text);
-  tell('browser', isKept ? [] : [NOT_KEPT]);
+  tellTrouble('browser', isKept ? [] : [NOT_KEPT]);
   return isKept;
 }
 
 let written: string | null = null; // the text under the key, as this tab last wrote or read it
 
 /** The house as it stands. */
-export const houseNow = (): WholeHouse => ({ name: name(), house: house(), parts: parts() });
+export const wholeHouseNow = (): WholeHouse => ({ name: name(), house: house(), parts: parts() });
 
 /** Shows a house, whole. */
 export function takeHouse({ house, name, parts }: WholeHouse): void {
@@ -106,7 +108,7 @@ export const tellOfKept = (text: string, problems: readonly string[]): void =>
 /** Takes the house that is kept in this browser. One whose name, or all of it, cannot be read takes no name from the shelf. */
 function takeKept(text: string): void {
   written = text;
-  const reading = decode(text);
+  const reading = decodeHouse(text);
   takeHouse(reading.isNamed ? reading : { ...reading, name: freeName(reading.name, shelf()) });
   tellOfKept(text, reading.problems);
 }
@@ -123,30 +125,30 @@ export function keptShelf(): Shelf {
 let timer: ReturnType<typeof setTimeout> | undefined;
 
 /** Writes the house as it stands, under its key and on the shelf; a visit is not written. */
-export function save(): void {
+export function saveHouse(): void {
   clearTimeout(timer);
   timer = undefined;
-  const text = encode(houseNow());
+  const text = encodeHouse(wholeHouseNow());
   if (visiting() || text === written || !store(KEY, text)) return;
   written = text;
-  tellOtherTabs(houseNow());
-  putOnShelf(withHouse(keptShelf(), name(), text));
+  tellOtherTabs(wholeHouseNow());
+  keepShelf(withHouse(keptShelf(), name(), text));
 }
 
 function saveSoon(): void {
   clearTimeout(timer);
-  timer = setTimeout(save, SAVE_AFTER);
+  timer = setTimeout(saveHouse, SAVE_AFTER);
 }
 
 /** Takes the shelf as it has become, and keeps it. */
-export function putOnShelf(next: Shelf): void {
+export function keepShelf(next: Shelf): void {
   setShelf(next);
   store(SHELF, JSON.stringify(next));
 }
 
 /** Tells of what another program, or a newer handbook, wrote in place of the house, and cannot be read in full; the house of this tab goes on. */
 function tellOfStrange(text: string): void {
-  const { problems } = decode(text);
+  const { problems } = decodeHouse(text);
   if (problems.length === 0) return;
   written = text;
   tellOf('kept', KEY, text, problems, NOT_TAKEN);
@@ -154,15 +156,15 @@ function tellOfStrange(text: string): void {
 
 /** Takes what another tab wrote, put together with what was changed here in the meantime; what cannot be read changes nothing. */
 function takeFromTab(text?: string, join?: (here?: WholeHouse) => HeardChange): void {
-  tell('news', join ? [] : [NEWS_UNREAD]);
+  tellTrouble('news', join ? [] : [NEWS_UNREAD]);
   if (text === undefined || !join) return;
   written = text;
-  const own = visiting() ? undefined : houseNow();
+  const own = visiting() ? undefined : wholeHouseNow();
   const { here, gaveWay } = join(own);
   if (gaveWay) setAside(gaveWay);
   if (!own) return;
   if (timer !== undefined && here.name !== own.name)
-    putOnShelf(withHouse(keptShelf(), own.name, encode(own)));
+    keepShelf(withHouse(keptShelf(), own.name, encodeHouse(own)));
   takeHouse(here);
   saveSoon();
 }
@@ -171,54 +173,54 @@ function takeFromTab(text?: string, join?: (here?: WholeHouse) => HeardChange): 
 function setAside(house: WholeHouse): void {
   const shelf = keptShelf();
   const name = freeName(`${house.name}, set aside`, shelf);
-  putOnShelf(withHouse(shelf, name, encode({ ...house, name })));
-  tell('tab', [
+  keepShelf(withHouse(shelf, name, encodeHouse({ ...house, name })));
+  tellTrouble('tab', [
     `Another tab changed the house too, and both changes cannot stand. The other tab’s is kept; the house as it stood here is on the shelf as “${name}”.`,
   ]);
 }
 
 /** Takes what other tabs changed while this page lay in the browser's memory, to be shown again by its Back button. */
 function catchUp(): void {
-  const [own, visit] = [keptText(KEY), keptText(VISIT, ofTab)];
+  const [own, visit] = [keptText(KEY), keptText(VISIT, tabStorage)];
   setShelf(keptShelf());
   if (visiting() && visit === null) leaveVisit();
   if (own !== null) tellOfStrange(own);
-  if (own !== null && own !== written) takeFromTab(own, (here) => joinMissed(decode(own), here));
+  if (own !== null && own !== written) takeFromTab(own, (here) => joinMissed(decodeHouse(own), here));
   if (visit !== null) startVisit();
 }
 
 /** A house shared by link, in the address or still being looked at in this tab. */
 function startVisit(): void {
   const { hash } = location;
-  if (!isShort(hash)) return visit(textOfLink(hash) ?? keptText(VISIT, ofTab));
-  void textOfShortLink(hash).then(visit, () => tell('link', [LINK_NOT_READ]));
+  if (!isShort(hash)) return visit(textOfLink(hash) ?? keptText(VISIT, tabStorage));
+  void textOfShortLink(hash).then(visit, () => tellTrouble('link', [LINK_NOT_READ]));
 }
 
 function visit(text: string | null): void {
   if (text === null) return;
-  const reading = decode(text);
-  tell('link', reading.problems);
+  const reading = decodeHouse(text);
+  tellTrouble('link', reading.problems);
   if (!reading.isHouse) return;
-  if (timer !== undefined) save();
+  if (timer !== undefined) saveHouse();
   setVisiting(true);
   takeHouse(reading);
-  keepText(VISIT, text, ofTab); // where that is forbidden, the visit lasts for this page
+  keepText(VISIT, text, tabStorage); // where that is forbidden, the visit lasts for this page
 }
 
 function keepInBrowser(): void {
-  if (!mayRead()) tell('browser', [NOT_KEPT]);
+  if (!mayRead()) tellTrouble('browser', [NOT_KEPT]);
   const own = keptText(KEY);
   setShelf(keptShelf());
   if (own !== null) takeKept(own);
-  beginWith(houseNow());
+  beginWith(wholeHouseNow());
   startVisit();
   setReady(moving() === undefined);
   createRoot(() => {
     createEffect(on([house, name, parts], saveSoon, { defer: true }));
     createEffect(followParts);
   });
-  addEventListener('pagehide', () => timer !== undefined && save());
-  addEventListener('hashchange', () => location.hash.startsWith(MARK) && startVisit());
+  addEventListener('pagehide', () => timer !== undefined && saveHouse());
+  addEventListener('hashchange', () => location.hash.startsWith(HOUSE_LINK_MARK) && startVisit());
   addEventListener('storage', ({ key, newValue }) => {
     if (key === SHELF) setShelf(keptShelf());
     if (key === KEY && newValue !== null && !visiting()) tellOfStrange(newValue);
@@ -246,19 +248,19 @@ export function tellOfPart(id: PartId, problems: readonly string[]): void {
   untrack(() => {
     const door = `part:${id}` as const;
     if (problems.length === 0 && !troubles()[door]?.length) return;
-    if (problems.length === 0 || visiting()) tell(door, problems);
-    else tellOf(door, KEY, encode(houseNow()), problems);
+    if (problems.length === 0 || visiting()) tellTrouble(door, problems);
+    else tellOf(door, KEY, encodeHouse(wholeHouseNow()), problems);
   });
 }
 
 /** Sees to it that the reader's own house is on the shelf, before another takes its place. */
 export function shelveOwn(): void {
-  save();
+  saveHouse();
   const own = keptText(KEY);
   if (own === null) return;
-  const { name, isHouse } = decode(own);
+  const { name, isHouse } = decodeHouse(own);
   const now = keptShelf();
-  if (isHouse && !Object.hasOwn(now, name)) putOnShelf(withHouse(now, name, own));
+  if (isHouse && !Object.hasOwn(now, name)) keepShelf(withHouse(now, name, own));
 }
 
 /** Keeps the house that is visited, as one of the reader's own. */
@@ -266,13 +268,13 @@ export function keepVisit(): void {
   shelveOwn();
   endVisit();
   setName(freeName(name(), shelf()));
-  save();
+  saveHouse();
 }
 
 /** Leaves the house that is visited, and goes back to the reader's own. */
 export function leaveVisit(): void {
   endVisit();
-  tell('link', []);
+  tellTrouble('link', []);
   const own = keptText(KEY);
   if (own !== null) return takeKept(own);
   takeHouse({ house: builtInHouse, name: builtInName, parts: {} });
@@ -281,12 +283,12 @@ export function leaveVisit(): void {
 /** Ends the visit of a house from a link. */
 export function endVisit(): void {
   setVisiting(false);
-  dropText(VISIT, ofTab);
-  if (location.hash.startsWith(MARK)) history.replaceState(null, '', location.pathname);
+  dropText(VISIT, tabStorage);
+  if (location.hash.startsWith(HOUSE_LINK_MARK)) history.replaceState(null, '', location.pathname);
 }
 
 /** The texts that could not be used in full when they were read, the oldest first. */
-export function keptAside(): readonly string[] {
+export function housesKeptAside(): readonly string[] {
   return isServer || Object.keys(troubles()).length === 0 ? [] : asides(KEPT_ASIDE);
 }
 
@@ -307,7 +309,7 @@ export function useHouse() {
   const [isMounted, setMounted] = createSignal(false);
   onMount(() => setMounted(true));
   const mounted = () => isMounted() && isReady();
-  const text = () => encode(houseNow());
+  const text = () => encodeHouse(wholeHouseNow());
   return {
     mounted,
     house: () => (mounted() ? house() : builtInHouse),

@@ -32,9 +32,9 @@ const [hanging, setHanging] = createSignal<Hanging>(NONE);
 function lookAnew(): void {
   const [house, figures] = untrack(() => [liveHouse(), unknown()] as const);
   if (figures.length === 0) return void setHanging(NONE);
-  void import('../core/line/hangs-on.ts').then(({ hangsOn }) => {
-    for (const figure of figures) whenIdle(() => void hangsOn(house, [figure], lineIn));
-    whenIdle(() => house === liveHouse() && setHanging(hangsOn(house, figures, lineIn)));
+  void import('../core/line/hangs-on.ts').then(({ computedFrom }) => {
+    for (const figure of figures) whenIdle(() => void computedFrom(house, [figure], lineIn));
+    whenIdle(() => house === liveHouse() && setHanging(computedFrom(house, figures, lineIn)));
   });
 }
 

@@ -5,7 +5,7 @@ import { builtInHouse } from '../house/figures.ts';
 import { whenIdle } from './defer.ts';
 import { figureValue } from '../house/prose.ts';
 import { isLineReady, liveHouse, liveLine } from './house-store.ts';
-import { placeOn, type Track } from '../house/track.ts';
+import { moveOnTrack, type Track } from '../house/track.ts';
 
 const parts = [...document.querySelectorAll<SVGElement>('[data-track]')].map((part) => ({
   part,
@@ -18,7 +18,7 @@ function setAll(line: Line): void {
   for (const { part, of, over, track } of parts)
     part.setAttribute(
       'transform',
-      placeOn(track, figureValue(line, of) / (over ? figureValue(line, over) : 1)),
+      moveOnTrack(track, figureValue(line, of) / (over ? figureValue(line, over) : 1)),
     );
 }
 

@@ -7,7 +7,7 @@ import { conditions, isCondition } from '../house/conditions.ts';
 import { builtInHouse, builtInName, figureNames } from '../house/figures.ts';
 import { whenIdle } from './defer.ts';
 import { liveCountedAt, liveDoubtAt, liveHanging, liveUnknown, liveUnknownFigures } from './known-store.ts';
-import { figureText, secondOf } from '../house/prose.ts';
+import { figureText, secondFigureText } from '../house/prose.ts';
 import { isLineReady, liveHouse, liveLine, liveName, liveParts } from './house-store.ts';
 
 const isPace = (text: string | undefined): text is LedgerPace =>
@@ -26,7 +26,7 @@ function setFigure(element: HTMLElement | SVGElement, line: Line): void {
   const text =
     bare === undefined
       ? counted === undefined
-        ? whole + (isPlain ? secondOf(line, figure!) : '')
+        ? whole + (isPlain ? secondFigureText(line, figure!) : '')
         : `${counted}, as counted (computed ${whole})`
       : withoutUnit(whole);
   if (element.textContent !== text) element.textContent = text;

@@ -1,18 +1,18 @@
 // What the tabs of one browser tell each other of the reader's own house, through a key of storage.
-import { keepText, keptText, keyOf } from './browser-store.ts';
-import { decode, encode, type WholeHouse } from '../house/codec.ts';
+import { keepText, keptText, storageKey } from './browser-store.ts';
+import { decodeHouse, encodeHouse, type WholeHouse } from '../house/codec.ts';
 import { builtInHouse, builtInName } from '../house/figures.ts';
 import {
-  announce,
-  hear,
-  ALL,
-  latest,
+  announceChange,
+  hearChange,
+  ALL_FIGURES,
+  latestStamp,
   type TabChange,
   type HeardChange,
   type HeldHouse,
-} from '../house/join.ts';
+} from '../house/join-tabs.ts';
 
-const CHANGE = keyOf('house-change'); // [from, to, number] of the last change in this browser
+const CHANGE = storageKey('house-change'); // [from, to, number] of the last change in this browser
 const AHEAD = 86_400_000; // ms: a number further ahead of the clock, and of all numbers known here, is none of the handbook’s
 
 let told: WholeHouse = { name: builtInName, house: builtInHouse, parts: {} }; // the reader's own house, as all tabs know it
@@ -29,9 +29,9 @@ function readChange(text: string): (TabChange & { readonly text: string }) | und
   if (!Array.isArray(parts) || parts.length !== 3) return undefined;
   const [before, after, stamp] = parts as readonly unknown[];
   const isSound =
-    typeof stamp === 'number' && stamp > 0 && stamp <= Math.max(Date.now(), latest(stamps)) + AHEAD;
+    typeof stamp === 'number' && stamp > 0 && stamp <= Math.max(Date.now(), latestStamp(stamps)) + AHEAD;
   if (typeof before !== 'string' || typeof after !== 'string' || !isSound) return undefined;
-  const [from, to] = [decode(before), decode(after)];
+  const [from, to] = [decodeHouse(before), decodeHouse(after)];
   const isWhole = [from, to].every(({ isHouse, problems }) => isHouse && problems.length === 0);
   return isWhole ? { from, to, stamp, text: after } : undefined;
 }
@@ -40,20 +40,20 @@ const lastStamp = () => readChange(keptText(CHANGE) ?? '')?.stamp ?? 0;
 /** Begins with the house that was read from storage: all that it keeps is as old as the last change. */
 export function beginWith(own: WholeHouse): void {
   told = own;
-  stamps = { [ALL]: lastStamp() };
+  stamps = { [ALL_FIGURES]: lastStamp() };
 }
 
 /** Tells the other tabs from what to what this one has changed the house. */
 export function tellOtherTabs(here: WholeHouse): void {
-  if (encode(here) === encode(told)) return;
-  const { held, change } = announce({ here, told, stamps }, Math.random(), Date.now());
+  if (encodeHouse(here) === encodeHouse(told)) return;
+  const { held, change } = announceChange({ here, told, stamps }, Math.random(), Date.now());
   ({ told, stamps } = held);
-  keepText(CHANGE, JSON.stringify([encode(change.from), encode(change.to), change.stamp]));
+  keepText(CHANGE, JSON.stringify([encodeHouse(change.from), encodeHouse(change.to), change.stamp]));
 }
 
 /** The house of this tab after a change in another, and the one that had to give way; `here` is nothing while another house is visited. */
 function joined(change: TabChange, here: WholeHouse | undefined): HeardChange {
-  const heard = hear({ here: here ?? told, told, stamps }, change);
+  const heard = hearChange({ here: here ?? told, told, stamps }, change);
   ({ told, stamps } = heard);
   return heard;
 }

@@ -1,7 +1,7 @@
 // The reader's practice, kept in this browser and nowhere else.
 import { createSignal, onMount } from 'solid-js';
 import { isServer } from 'solid-js/web';
-import { keepAside, keepText, keptAside, keptText, keyOf } from './browser-store.ts';
+import { keepAside, keepText, textsKeptAside, keptText, storageKey } from './browser-store.ts';
 import {
   decodeProgress,
   encodeProgress,
@@ -13,11 +13,11 @@ import {
 } from '../exercises/progress.ts';
 import type { MarkVerdict } from '../exercises/verdict.ts';
 
-const KEY = keyOf('practice');
-const NEWS = keyOf('practice-news'); // what happened last in this browser, for its other tabs
-const KEPT_ASIDE = keyOf('practice-kept-aside');
-const NAME = keyOf('practice-name');
-const SEED = keyOf('practice-seed');
+const KEY = storageKey('practice');
+const NEWS = storageKey('practice-news'); // what happened last in this browser, for its other tabs
+const KEPT_ASIDE = storageKey('practice-kept-aside');
+const NAME = storageKey('practice-name');
+const SEED = storageKey('practice-seed');
 const NOT_KEPT =
   'This browser does not let the handbook keep your practice; save it to a file before you close the page.';
 
@@ -64,7 +64,7 @@ function hear(news: News, theirs: string | null): void {
 }
 
 /** Adds an answer to what is kept, here and in the browser's other tabs. */
-export function answered(kind: string, verdict: MarkVerdict, day: string): void {
+export function keepAnswer(kind: string, verdict: MarkVerdict, day: string): void {
   const next = practised(progress(), kind, verdict, day);
   if (next === progress()) return;
   put(next);
@@ -102,7 +102,7 @@ export function practiceSeed(): string {
 
 /** What was kept aside: practice that could not be read whole, or that a file took the place of. */
 export const practiceKeptAside = (): readonly string[] =>
-  isServer ? [] : (progress(), keptAside(KEPT_ASIDE)); // asked again whenever practice changes
+  isServer ? [] : (progress(), textsKeptAside(KEPT_ASIDE)); // asked again whenever practice changes
 
 if (!isServer) {
   const takeKept = () => {

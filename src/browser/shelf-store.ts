@@ -1,21 +1,21 @@
 // The reader's houses by name: one is open, and the others stand on the shelf.
-import { decode, type WholeHouse } from '../house/codec.ts';
+import { decodeHouse, type WholeHouse } from '../house/codec.ts';
 import { nameProblem } from '../house/name.ts';
 import type { HouseParts } from '../house/parts/part.ts';
 import { freeName, withoutHouse } from '../house/shelf.ts';
 import {
   endVisit,
-  houseNow,
+  wholeHouseNow,
   isVisit,
   keptShelf,
   liveName,
   liveShelf,
-  putOnShelf,
-  save,
+  keepShelf,
+  saveHouse,
   setName,
   shelveOwn,
   takeHouse,
-  tell,
+  tellTrouble,
   tellOfKept,
 } from './house-store.ts';
 
@@ -27,7 +27,7 @@ export function renameHouse(wanted: string): string | undefined {
   if (next === liveName()) return undefined;
   if (Object.hasOwn(liveShelf(), next))
     return `The name of the house: “${next}” is on the shelf already; choose another.`;
-  if (!isVisit()) putOnShelf(withoutHouse(keptShelf(), liveName())); // the reader's own may have the name of one that is visited
+  if (!isVisit()) keepShelf(withoutHouse(keptShelf(), liveName())); // the reader's own may have the name of one that is visited
   setName(next);
   return undefined;
 }
@@ -43,19 +43,19 @@ export function openHouse(wanted: string): void {
   shelveOwn();
   if (!Object.hasOwn(liveShelf(), wanted)) return;
   const text = liveShelf()[wanted]!;
-  const reading = decode(text);
+  const reading = decodeHouse(text);
   if (!reading.isHouse)
-    return void tell('shelf', [`${wanted} cannot be opened. ${reading.problems.join(' ')}`]);
+    return void tellTrouble('shelf', [`${wanted} cannot be opened. ${reading.problems.join(' ')}`]);
   endVisit();
-  tell('link', []);
-  tell('tab', []);
+  tellTrouble('link', []);
+  tellTrouble('tab', []);
   takeHouse(reading.name === wanted ? reading : { ...reading, name: freeName(reading.name, liveShelf()) });
   tellOfKept(text, reading.problems);
 }
 
 /** Takes a house off the shelf for good; the open one cannot be. */
 export function dropHouse(unwanted: string): void {
-  if (unwanted !== liveName()) putOnShelf(withoutHouse(keptShelf(), unwanted));
+  if (unwanted !== liveName()) keepShelf(withoutHouse(keptShelf(), unwanted));
 }
 
 /**
@@ -66,20 +66,20 @@ export function loadHouse(
   text: string,
   ofParts?: (parts: HouseParts) => readonly string[],
 ): readonly string[] {
-  const reading = decode(text);
+  const reading = decodeHouse(text);
   if (!reading.isHouse) return reading.problems;
   shelveOwn();
   endVisit();
-  tell('link', []);
+  tellTrouble('link', []);
   takeHouse({ ...reading, name: freeName(reading.name, liveShelf()) });
   return [...reading.problems, ...(ofParts?.(reading.parts) ?? [])];
 }
 
 /** The reader's own house of a name as it stands now; undefined when there is none that can be read. */
 export function ownHouse(wanted: string): WholeHouse | undefined {
-  if (!isVisit() && wanted === liveName()) return houseNow();
+  if (!isVisit() && wanted === liveName()) return wholeHouseNow();
   if (!Object.hasOwn(keptShelf(), wanted)) return undefined;
-  const reading = decode(keptShelf()[wanted]!);
+  const reading = decodeHouse(keptShelf()[wanted]!);
   return reading.isHouse ? { ...reading, name: wanted } : undefined;
 }
 
@@ -87,7 +87,7 @@ export function ownHouse(wanted: string): WholeHouse | undefined {
 export function changeHouseWhole(next: WholeHouse): void {
   shelveOwn();
   endVisit();
-  tell('link', []);
+  tellTrouble('link', []);
   takeHouse(next);
-  save();
+  saveHouse();
 }

@@ -4,9 +4,9 @@ import { isServer } from 'solid-js/web';
 import type { KindName } from '../core/kinds.ts';
 import { countryOf, type UnitCountry } from '../core/reading/country.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
-import { keepText, keptText, keyOf } from './browser-store.ts';
+import { keepText, keptText, storageKey } from './browser-store.ts';
 
-const KEY = keyOf('units');
+const KEY = storageKey('units');
 const [liked, setLiked] = createSignal<Readonly<Record<string, string>>>({});
 
 /** Reads the saved choice; anything that is not a unit of its kind counts for nothing. */
@@ -31,7 +31,7 @@ if (!isServer) {
 }
 
 /** Chooses a unit for a kind, on every page. */
-export function likeUnit(kind: KindName, unit: string): void {
+export function chooseUnit(kind: KindName, unit: string): void {
   setLiked({ ...liked(), [kind]: unit });
   keepText(KEY, JSON.stringify(liked())); // without storage the choice lasts as long as the page
 }

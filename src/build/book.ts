@@ -3,7 +3,7 @@ import { getCollection, type CollectionEntry } from 'astro:content';
 import type { Stage } from '../house/figures.ts';
 
 /** The four pages of a stage, in order, and what each is called on its tab. */
-export const parts = {
+export const stagePages = {
   explain: 'Explain',
   work: 'Work it',
   safe: 'Stay safe',
@@ -34,7 +34,7 @@ export interface Chapter {
 }
 
 const isFirst = (part: string) => part === 'explain' || part === 'index';
-const order = Object.keys(parts);
+const order = Object.keys(stagePages);
 
 /** Every chapter of the book, in order. */
 export async function chaptersOfBook(): Promise<readonly Chapter[]> {
@@ -64,7 +64,7 @@ const place = ({ part, entry }: ChapterPage) =>
 
 function pageOf(chapter: string, title: string, entry: CollectionEntry<'chapters'>): ChapterPage {
   const part = entry.id.split('/')[1]!;
-  const name = entry.data.name ?? parts[part as keyof typeof parts];
+  const name = entry.data.name ?? stagePages[part as keyof typeof stagePages];
   const path = isFirst(part) ? '' : `${part}/`;
   return {
     entry,

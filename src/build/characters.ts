@@ -5,7 +5,7 @@ const span = (first: number, last: number) =>
   Array.from({ length: last - first + 1 }, (_, i) => String.fromCodePoint(first + i)).join('');
 
 export const ascii = span(0x20, 0x7e);
-export const marks = '\u00a0£§©«±·»¿‐‑–—‘’“”…†‡•′″⁄ \u202f\u2009−×÷≈≤≥½¼¾°ₐ₀₁₂₃₄²³→←↑↓œŒ';
+export const printedMarks = '\u00a0£§©«±·»¿‐‑–—‘’“”…†‡•′″⁄ \u202f\u2009−×÷≈≤≥½¼¾°ₐ₀₁₂₃₄²³→←↑↓œŒ';
 export const accents = span(0xc0, 0xff); // in files of their own, which a page fetches only when it uses one
 /** What formulas may use: brackets and signs that stretch are dear, so only those that occur. */
 export const mathematics = [

@@ -92,7 +92,7 @@ export function fetchedAhead(page: string, imports: ReadonlyMap<string, readonly
 }
 
 /** A page whose addresses are relative to where it stands, `depth` folders down; islands look from the folder of their script. */
-export function relative(page: string, depth: number): string {
+export function relativePage(page: string, depth: number): string {
   const up = '../'.repeat(depth) || './';
   const islands = all.island.in(page, (_, name) => `${name}="./`);
   return all.address.in(islands, (_, name) => ` ${name}="${up}`);
@@ -127,7 +127,7 @@ export const finish = (): AstroIntegration => ({
         }
         await writeFile(
           join(root, file),
-          relative(fetchedAhead(policyFirst(finished.page), importsOf), file.split('/').length - 1),
+          relativePage(fetchedAhead(policyFirst(finished.page), importsOf), file.split('/').length - 1),
         );
       }
       for (const file of files.filter((each) => each.endsWith('.css'))) {

@@ -2,7 +2,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import subsetFont from 'subset-font';
-import { accents, ascii, marks, mathematics } from './characters.ts';
+import { accents, ascii, printedMarks, mathematics } from './characters.ts';
 
 const { resolve } = createRequire(import.meta.url);
 
@@ -15,10 +15,15 @@ const stix = '@fontsource/stix-two-math/files/stix-two-math-latin-400-normal.wof
 const keepFeatures = ['lnum', 'tnum', 'calt', 'ccmp', 'clig', 'kern', 'liga', 'locl', 'mark', 'mkmk', 'rlig'];
 const ROMAN = { wght: { min: 400, max: 700 } };
 const faces = [
-  { from: serif, to: 'alegreya.woff2', characters: ascii + marks, variationAxes: ROMAN },
+  { from: serif, to: 'alegreya.woff2', characters: ascii + printedMarks, variationAxes: ROMAN },
   { from: serif, to: 'alegreya-accents.woff2', characters: accents, variationAxes: ROMAN },
-  { from: italic, to: 'alegreya-italic.woff2', characters: ascii + marks, variationAxes: { wght: 400 } },
-  { from: sans, to: 'alegreya-sans.woff2', characters: ascii + marks },
+  {
+    from: italic,
+    to: 'alegreya-italic.woff2',
+    characters: ascii + printedMarks,
+    variationAxes: { wght: 400 },
+  },
+  { from: sans, to: 'alegreya-sans.woff2', characters: ascii + printedMarks },
   { from: sans, to: 'alegreya-sans-accents.woff2', characters: accents },
   { from: stix, to: 'stix-two-math.woff2', characters: mathematics },
 ];

@@ -9,7 +9,7 @@ const WRITTEN = 'Written by `npm run gather`';
 /** What each folder of things holds, and where the book has them. */
 const things = [
   { folder: 'src/calculators', all: 'calculators', of: 'calculator', type: 'AnyCalculator', from: './define.ts' },
-  { folder: 'src/exercises/kinds', all: 'kinds', of: 'kind of question', type: 'QuestionKind', from: '../question.ts' },
+  { folder: 'src/exercises/kinds', all: 'questionKinds', of: 'kind of question', type: 'QuestionKind', from: '../question.ts' },
 ] as const; // prettier-ignore
 
 /** A thing's file within its folder, without its ending: malting/kiln. */
@@ -52,16 +52,16 @@ export function gathered(base = root): ReadonlyMap<string, string> {
       list,
       `// Every ${of}, in the order of the book. ${WRITTEN}, which puts a new one last of its folder; to move one, move its import.\nimport type { ${type} } from '${from}';\n${imports}\nexport const ${all}: readonly ${type}[] = [\n${places.map((place) => `  ${nameOf(place)},\n`).join('')}];\n`,
     );
-    if (all === 'kinds')
+    if (all === 'questionKinds')
       files.set(
         `${folder}/ways.ts`,
-        `// The way to each kind of question, by its id. ${WRITTEN}.\nimport type { ${type} } from '${from}';\n\nexport const ways: Readonly<Record<string, () => Promise<{ readonly default: ${type} }>>> = ${waysTo(places, '.')};\n`,
+        `// The way to each kind of question, by its id. ${WRITTEN}.\nimport type { ${type} } from '${from}';\n\nexport const waysToKinds: Readonly<Record<string, () => Promise<{ readonly default: ${type} }>>> = ${waysTo(places, '.')};\n`,
       );
     else
       for (const group of new Set(places.map(groupOf)))
         files.set(
           `src/islands/${group[0]!.toUpperCase()}${group.slice(1)}Calculator.tsx`,
-          `// A calculator of ${group}, by its id. ${WRITTEN}.\nimport { declared } from './declared.tsx';\n\nexport default declared(${waysTo(
+          `// A calculator of ${group}, by its id. ${WRITTEN}.\nimport { declaredIsland } from './declared-island.tsx';\n\nexport default declaredIsland(${waysTo(
             places.filter((place) => groupOf(place) === group),
             '../calculators',
           )});\n`,
@@ -71,7 +71,7 @@ export function gathered(base = root): ReadonlyMap<string, string> {
 }
 
 /** Writes what is gathered, where it is not so already. */
-export function gather(base = root): void {
+export function writeGathered(base = root): void {
   for (const [file, text] of gathered(base)) {
     const path = join(base, file);
     if (!existsSync(path) || readFileSync(path, 'utf8') !== text) writeFileSync(path, text);
@@ -82,11 +82,11 @@ export function gather(base = root): void {
 export const gathering = (): AstroIntegration => ({
   name: 'gathering',
   hooks: {
-    'astro:config:setup': () => gather(),
+    'astro:config:setup': () => writeGathered(),
     'astro:server:setup': ({ server }) => {
-      for (const event of ['add', 'unlink'] as const) server.watcher.on(event, () => gather());
+      for (const event of ['add', 'unlink'] as const) server.watcher.on(event, () => writeGathered());
     },
   },
 });
 
-if (process.argv[1] === import.meta.filename) gather();
+if (process.argv[1] === import.meta.filename) writeGathered();

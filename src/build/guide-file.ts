@@ -4,7 +4,7 @@ import { stages, type Stage } from '../house/figures.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
 import { cautionOf } from '../walk/cautions.ts';
 import { chaptersOfBook } from './book.ts';
-import { questionsOf } from './visitor-questions.ts';
+import { questionsOfChapter } from './visitor-questions.ts';
 
 /** The questions of every stage, with what to say. */
 export async function questionsOfStages(): Promise<(Pick<VisitorQuestion, 'id' | 'question' | 'say'> & { readonly stage: Stage })[]> {
@@ -12,7 +12,7 @@ export async function questionsOfStages(): Promise<(Pick<VisitorQuestion, 'id' |
   return chapters.flatMap(({ id, title, body, stage }) =>
     stage === undefined
       ? []
-      : questionsOf(id, title, body).map(({ id, question, say }) => ({ id, question, say, stage })),
+      : questionsOfChapter(id, title, body).map(({ id, question, say }) => ({ id, question, say, stage })),
   );
 } // prettier-ignore
 

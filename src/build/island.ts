@@ -1,7 +1,7 @@
 // Takes an island over in the browser, once all that it shows has come: until then the text stands as it was built.
 import { createComponent, Suspense, type Component, type JSX } from 'solid-js';
 import { hydrate } from 'solid-js/web';
-import { turn } from '../house/turn.ts';
+import { nextTask } from '../house/next-task.ts';
 import { builtInLine } from '../house/line-of.ts';
 
 type Props = Readonly<Record<string, unknown>>;
@@ -19,7 +19,7 @@ function slotsOf(element: HTMLElement): Props {
 }
 
 /** Each island is taken over in a task of its own, so that a hand never waits for all of them; and so is the line reckoned that nearly all of them show. */
-let before: Promise<void> = turn().then(() => void builtInLine());
+let before: Promise<void> = nextTask().then(() => void builtInLine());
 
 export default (element: HTMLElement) =>
   async (island: Island, props: Props): Promise<void> => {
@@ -30,7 +30,7 @@ export default (element: HTMLElement) =>
       element.dispatchEvent(new CustomEvent('astro:hydration-error', { bubbles: true, composed: true }));
       throw error;
     }
-    await (before = before.then(turn));
+    await (before = before.then(nextTask));
     const all = { ...props, ...slotsOf(element) };
     const drawn = () => createComponent(island, all);
     // The built page was drawn inside one of these; both must agree.

@@ -1,7 +1,7 @@
 // The sections, cautions and long terms of the book as passages, from which a question is answered that the list has not got.
 import type { Passage } from '../asking/entry.ts';
 import { cautionsIn, chapterText } from './chapter-text.ts';
-import { plainWords } from './plain-words.ts';
+import { plainWordsOf } from './plain-words.ts';
 
 interface Page {
   /** From the root of the site. */
@@ -28,7 +28,7 @@ const LABELS = /\bTo (?:say|understand)\. /g;
 /** Every section of a page that tells something. */
 const sectionsOf = ({ at, title, body }: Page): readonly Passage[] =>
   chapterText(body).sections.flatMap(({ heading, nodes }): Passage[] => {
-    const text = plainWords(nodes, true).replace(LABELS, '');
+    const text = plainWordsOf(nodes, true).replace(LABELS, '');
     const name = heading?.text ?? title;
     if (text === '' || UNTOLD.test(name)) return [];
     return [{ title: name, text, at: heading ? `${at}#${heading.slug}` : at, place: heading ? `${title}: ${name}` : title }]; // prettier-ignore

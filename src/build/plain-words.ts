@@ -70,7 +70,7 @@ function wordsOf(node: MdastNode, isOpen: boolean): string {
  * Pieces of a text as plain words with the built-in house’s figures, without components, formulas and heads of tables; or open,
  * with holes for the figures and without what is true of some houses only.
  */
-export const plainWords = (nodes: readonly MdastNode[], isOpen = false): string =>
+export const plainWordsOf = (nodes: readonly MdastNode[], isOpen = false): string =>
   nodes
     .map((node) => ` ${wordsOf(node, isOpen)} `)
     .join('')

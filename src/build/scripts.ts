@@ -11,7 +11,7 @@ const files: Readonly<Record<string, readonly string[]>> = {
     'islands/Visit.tsx',
     'components/page-script.ts',
     'build/island.ts',
-    'islands/at-hand.ts',
+    'islands/house-when-idle.ts',
     'islands/plot.ts',
     'core/keep-together.ts',
   ],
@@ -27,10 +27,15 @@ const files: Readonly<Record<string, readonly string[]>> = {
   chart: ['islands/Chart.tsx', 'calculators/define.ts'],
   units: ['browser/units-store.ts'],
   field: ['islands/NumberField.tsx', 'islands/ChoiceField.tsx'],
-  calculator: ['islands/declared.tsx'],
+  calculator: ['islands/declared-island.tsx'],
   plain: ['core/reading/plain.ts'],
   // What kinds of question draw with is here before the first of them: each is then one file more.
-  kinds: ['exercises/draw.ts', 'exercises/sum.ts', 'exercises/choice.ts', 'exercises/of-two.ts'],
+  kinds: [
+    'exercises/draw.ts',
+    'exercises/sum.ts',
+    'exercises/choice.ts',
+    'exercises/of-two-distillations.ts',
+  ],
   reading: ['core/reading/quantity.ts', 'core/reading/vague.ts'],
 };
 

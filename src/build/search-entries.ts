@@ -1,10 +1,10 @@
 // Everything that the book can be searched for: sections, terms, calculators, questions; gathered when the site is built.
 import { calculators } from '../calculators/index.ts';
-import { kinds } from '../exercises/kinds/index.ts';
+import { questionKinds } from '../exercises/kinds/index.ts';
 import { keepTogether } from '../core/keep-together.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { chapterText, type Section } from './chapter-text.ts';
-import { plainWords } from './plain-words.ts';
+import { plainWordsOf } from './plain-words.ts';
 
 export interface SearchEntry {
   readonly id: number;
@@ -50,7 +50,7 @@ const othersFor = (words: readonly SearchWord[], text: string): string =>
 
 /** A text closed, for the index, and open where it hangs on the house. */
 function wordsOf(nodes: Section['nodes']) {
-  const [text, open] = [plainWords(nodes), plainWords(nodes, true)];
+  const [text, open] = [plainWordsOf(nodes), plainWordsOf(nodes, true)];
   return { text, ...(open !== text && { open }) };
 }
 
@@ -86,7 +86,7 @@ export function searchEntries(
     ...chapters.flatMap(sectionsOf),
     ...calculatorsFound(),
     ...terms.map(({ id, term, says }) => ({ title: term, where: 'Term', at: `glossary/#${id}`, text: says })),
-    ...kinds.map(({ title, topic }) => ({
+    ...questionKinds.map(({ title, topic }) => ({
       title,
       where: `Question to practise, ${topicTitles[topic]}`,
       at: `practice/#topic=${topic}`,

@@ -74,7 +74,7 @@ const isLabel = (label: string) => (node: MdastNode) =>
   node.type === 'strong' && node.children.some((child) => child.type === 'text' && child.value === label);
 
 /** The questions of one chapter. */
-export function questionsOf(chapter: string, title: string, body: string): VisitorQuestion[] {
+export function questionsOfChapter(chapter: string, title: string, body: string): VisitorQuestion[] {
   const { sections } = chapterText(body);
   const first = sections.findIndex(({ heading }) => heading?.depth === 2 && heading.text.startsWith('What visitors ask')); // prettier-ignore
   if (first < 0) return [];

@@ -240,7 +240,7 @@ function beyond(inputs: Inputs, given: Readonly<Record<string, unknown>>): strin
 }
 
 /** Where a value of the calculator’s own begins in a house of this size: rounded to two figures, and in range. */
-export function startOf(input: NumberInput, house: Sizes, builtIn: Sizes): number | undefined {
+export function startOfInput(input: NumberInput, house: Sizes, builtIn: Sizes): number | undefined {
   return 'value' in input ? inSize(input.value, input, house, builtIn) : undefined;
 }
 

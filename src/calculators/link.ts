@@ -1,7 +1,7 @@
 // A calculator's own figures in an address: what a trainer typed, for a trainee to begin with.
 import { formatNumber, rangeProblem } from '../core/format.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { isNumber, isRows, type AnyCalculator, type AnyGiven, type Input } from './define.ts';
 
 export const SUM_MARK = '#with=';
@@ -19,14 +19,14 @@ export function sumLink({ inputs }: AnyCalculator, given: AnyGiven): string {
 
 /** What is wrong with one figure of a link, or its value. */
 function read(input: Input | undefined, name: string, text: string): number | string | { readonly wrong: string } {
-  if (input === undefined || !isOwn(input)) return { wrong: `“${shown(name)}” is nothing that this sum takes.` };
+  if (input === undefined || !isOwn(input)) return { wrong: `“${quotedGiven(name)}” is nothing that this sum takes.` };
   if (isNumber(input)) {
     const value = text.trim() === '' ? NaN : Number(text);
     const [low, high] = input.range;
-    return value >= low && value <= high ? value : { wrong: rangeProblem(input.label, Number.isFinite(value) ? formatNumber(value, 3) : shown(text), input.kind, input.range) };
+    return value >= low && value <= high ? value : { wrong: rangeProblem(input.label, Number.isFinite(value) ? formatNumber(value, 3) : quotedGiven(text), input.kind, input.range) };
   }
   const options = 'options' in input ? input.options : {};
-  return Object.hasOwn(options, text) ? text : { wrong: `“${shown(text)}” is none of its choices.` };
+  return Object.hasOwn(options, text) ? text : { wrong: `“${quotedGiven(text)}” is none of its choices.` };
 } // prettier-ignore
 
 /**

@@ -8,7 +8,7 @@ export interface WorkedCount {
 }
 
 /** All of them, and those that a published source has worked: counted by name, each result once. */
-export function worked(all: readonly AnyCalculator[]): {
+export function workedExamples(all: readonly AnyCalculator[]): {
   readonly all: WorkedCount;
   readonly published: WorkedCount;
 } {

@@ -1,19 +1,19 @@
 // Where the book leads a reader on who comes back to the first weeks: it says what they say, by the same function.
 import { decodeProgress } from '../exercises/progress.ts';
-import { keptText, keyOf } from '../browser/browser-store.ts';
+import { keptText, storageKey } from '../browser/browser-store.ts';
 import { keptGuesses } from '../islands/guesses-kept.ts';
 import { keepLesson, keptLesson } from '../islands/lesson-kept.ts';
 import { ticks } from '../islands/path-kept.ts';
 import { nextSays, type Names, type PathLink } from '../islands/path-says.ts';
 import { today } from '../islands/today.ts';
-import { hasSetOut, nextOf, type PathDone } from '../path/next.ts';
-import { path } from '../path/stages.ts';
-import { linkTo, root } from './book-root.ts';
+import { hasSetOut, nextOnPath, type PathDone } from '../path/next-on-path.ts';
+import { pathStages } from '../path/stages.ts';
+import { linkTo, bookRoot } from './book-root.ts';
 
 function kept(): PathDone {
   const open = keptLesson();
   return {
-    log: decodeProgress(keptText(keyOf('practice')) ?? '').progress.log,
+    log: decodeProgress(keptText(storageKey('practice')) ?? '').progress.log,
     ticked: Object.keys(ticks()),
     guessed: Object.keys(keptGuesses()),
     ...(open ? { open: open.stage } : {}),
@@ -22,11 +22,11 @@ function kept(): PathDone {
 
 async function carryOn(): Promise<void> {
   const done = kept();
-  const next = nextOf(path, done, today());
-  if (!hasSetOut(done) || location.pathname.startsWith(new URL(`${root}first-weeks/`).pathname)) return;
+  const next = nextOnPath(pathStages, done, today());
+  if (!hasSetOut(done) || location.pathname.startsWith(new URL(`${bookRoot}first-weeks/`).pathname)) return;
   for (const begin of document.querySelectorAll<HTMLElement>('[data-new-starter]')) begin.hidden = true;
   if (next.because === 'all') return;
-  const names = (await (await fetch(`${root}first-weeks/names.json`)).json()) as Names;
+  const names = (await (await fetch(`${bookRoot}first-weeks/names.json`)).json()) as Names;
   const { pieces, go } = nextSays(next, names);
   const link = ({ at, says, opens }: PathLink) => linkTo(at, says, opens && (() => keepLesson(opens)));
   for (const place of document.querySelectorAll<HTMLElement>('[data-left-off]')) {

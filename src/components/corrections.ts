@@ -1,32 +1,37 @@
 // Remembers what the book tells of the reader's house, and says once what a corrected book tells otherwise.
 // What the book last told is kept with its stamp (src/build/stamp.ts) and compared when the stamp is another: tests/house/corrected.test.ts.
-import { book } from '../house/book.ts';
+import { bookStamp } from '../house/book.ts';
 import { keepText, keptText } from '../browser/browser-store.ts';
 import {
   correctedSince,
-  figuresOf,
-  nameOf,
-  readTold,
-  withTold,
+  rememberedFigures,
+  nameOfRemembered,
+  readRemembered,
+  withRemembered,
   type Corrected,
   type LastTold,
   type ToldFigures,
 } from '../house/corrected.ts';
 import { isVisit, liveLine, liveName } from '../browser/house-store.ts';
-import { BUILT_IN, ownText as own, setAllTold, TOLD } from '../browser/told-store.ts';
+import {
+  BUILT_IN_HOUSE,
+  textOfPageHouse as own,
+  setCorrectionsTold,
+  REMEMBERED_KEY,
+} from '../browser/corrections-store.ts';
 import { announce } from '../islands/announce.ts';
 
 const MOST = 5; // figures that are named
 
-const remembered = () => readTold(keptText(TOLD)).get(liveName());
+const remembered = () => readRemembered(keptText(REMEMBERED_KEY)).get(liveName());
 const remember = (told: LastTold) => {
-  keepText(TOLD, withTold(readTold(keptText(TOLD)), liveName(), told));
-  setAllTold(told.news.length === 0);
+  keepText(REMEMBERED_KEY, withRemembered(readRemembered(keptText(REMEMBERED_KEY)), liveName(), told));
+  setCorrectionsTold(told.news.length === 0);
 };
 
 /** What the book tells of the house as it stands; that of the built-in house was reckoned when the book was built. */
 async function toldNow(): Promise<ToldFigures> {
-  if (own() !== BUILT_IN) return figuresOf(liveLine());
+  if (own() !== BUILT_IN_HOUSE) return rememberedFigures(liveLine());
   const told = await fetch(new URL('../told.json', import.meta.url));
   return (await told.json()) as ToldFigures;
 }
@@ -42,7 +47,7 @@ function say(news: readonly Corrected[]): void {
   const head = `This book was corrected: ${news.length === 1 ? 'one of the figures' : `${news.length} figures`} of ${liveName()} ${news.length === 1 ? 'is' : 'are'} told otherwise.`;
   const list = element('ul', '');
   for (const { path, was, now } of news.slice(0, MOST)) {
-    const { name, stage } = nameOf(path);
+    const { name, stage } = nameOfRemembered(path);
     const item = element('li', ': ');
     item.prepend(element('a', name, { href: new URL(`../house/${stage}/`, import.meta.url).href }));
     item.append(`${was} → ${now}`);
@@ -76,12 +81,12 @@ function say(news: readonly Corrected[]): void {
 async function compare(): Promise<void> {
   if (isVisit()) return;
   const [before, house] = [remembered(), own()];
-  if (before?.book === book && before.house === house)
-    return before.news.length > 0 ? say(before.news) : void setAllTold(true);
+  if (before?.book === bookStamp && before.house === house)
+    return before.news.length > 0 ? say(before.news) : void setCorrectionsTold(true);
   const figures = await toldNow();
   if (own() !== house || isVisit()) return; // changed meanwhile
   const news = before?.house === house ? correctedSince(before, figures) : [];
-  remember({ book, house, figures, news });
+  remember({ book: bookStamp, house, figures, news });
   if (news.length > 0) say(news);
 }
 
@@ -89,6 +94,6 @@ void compare().catch(() => undefined); // where nothing can be kept or fetched, 
 // A house that was changed on this page is remembered as it was last told.
 addEventListener('pagehide', () => {
   const [before, house] = [remembered(), own()];
-  if (isVisit() || house === BUILT_IN || before?.house === house) return;
-  remember({ book, house, figures: figuresOf(liveLine()), news: [] });
+  if (isVisit() || house === BUILT_IN_HOUSE || before?.house === house) return;
+  remember({ book: bookStamp, house, figures: rememberedFigures(liveLine()), news: [] });
 });

@@ -1,7 +1,7 @@
 // Where a reader left off: the last page read or worked at, and how far, is kept in this browser, and the way back to it shown where there is room for it.
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 
-const KEY = keyOf('left-off');
+const KEY = storageKey('left-off');
 const LONGEST = 200; // characters of an address or a title
 
 interface LeftOff {

@@ -1,6 +1,6 @@
 // The way back and on, where a lesson of the first weeks has sent the reader: behind the passage, the guess or the shift, and at the page's end.
 import { keepLesson, keptLesson } from '../islands/lesson-kept.ts';
-import { tick, ticks } from '../islands/path-kept.ts';
+import { markStep, ticks } from '../islands/path-kept.ts';
 import { today } from '../islands/today.ts';
 import {
   isMarked,
@@ -12,8 +12,8 @@ import {
   type OpenLesson,
   type OpenStep,
 } from '../path/open-lesson.ts';
-import { counts, shiftStep, tryAgain, type ShiftOver } from '../path/shift-step.ts';
-import { linkTo as link, root } from './book-root.ts';
+import { shiftCounts, shiftStep, tryAgain, type ShiftOver } from '../path/shift-step.ts';
+import { linkTo as link, bookRoot } from './book-root.ts';
 
 const main = document.getElementById('main')!;
 /** What to try again after the shift that has just ended. */
@@ -23,7 +23,7 @@ let again: string | undefined;
 function way(lesson: OpenLesson): HTMLElement {
   const [now, next] = [stepNow(lesson), stepAfter(lesson)];
   const done = () => {
-    if (isMarked(now)) tick(now.id, today());
+    if (isMarked(now)) markStep(now.id, today());
     if (next) keepLesson({ ...lesson, now: next.id });
   };
   const line = document.createElement('p');
@@ -66,7 +66,7 @@ function show(): void {
   const lesson = keptLesson();
   if (!lesson) return;
   const now = stepNow(lesson);
-  const here = new URL(root + now.at).pathname;
+  const here = new URL(bookRoot + now.at).pathname;
   if (location.pathname !== here || now.at.startsWith(lessonAt(lesson)) || now.at.startsWith('practice/'))
     return; // those pages say it themselves
   const put = (element: Element | null | undefined, where: InsertPosition) => {
@@ -80,9 +80,9 @@ function show(): void {
 }
 /** The end of a shift marks its step, also where no lesson has sent the reader; then the way on says so. */
 export function shiftOver(over: ShiftOver): void {
-  const id = shiftStep(location.href.slice(root.length).split('#')[0]!);
+  const id = shiftStep(location.href.slice(bookRoot.length).split('#')[0]!);
   if (id === undefined) return;
-  if (counts(over)) tick(id, today());
+  if (shiftCounts(over)) markStep(id, today());
   again = tryAgain(over);
   show();
 }

@@ -1,6 +1,6 @@
 // Quantities as printed text, and the sentence for what cannot be one.
 import { kinds, type KindName } from './kinds.ts';
-import { wasGiven } from './shown.ts';
+import { wasGiven } from './quoted-given.ts';
 import { unitsOf, type Unit } from './units.ts';
 
 const NARROW_SPACE = '\u202f';
@@ -96,9 +96,9 @@ export function formatIn(value: number, kind: KindName, unit: Unit, digits?: num
 
 /**
  * What a quantity of a kind can be, as the end of a sentence: the ends in the unit shown, or the units that it may have.
- * @example allowed('strength', [20, 60]) // 'it can be from 20 to 60 % vol.' (both ends and the unit)
+ * @example allowedInWords('strength', [20, 60]) // 'it can be from 20 to 60 % vol.' (both ends and the unit)
  */
-export function allowed(kind: KindName, range?: readonly [number, number], unit?: Unit): string {
+export function allowedInWords(kind: KindName, range?: readonly [number, number], unit?: Unit): string {
   if (!range) {
     const units = unitsOf(kind).flatMap((each) => (each.unit === '' ? [] : [each.unit]));
     return `it can be a number${units.length === 0 ? '' : ` in ${units.join(', ').replace(/, ([^,]*)$/, ' or $1')}`}.`;
@@ -127,5 +127,5 @@ export function rangeProblem(
   range: readonly [number, number],
   unit?: Unit,
 ): string {
-  return wasGiven(label, given, allowed(kind, range, unit));
+  return wasGiven(label, given, allowedInWords(kind, range, unit));
 }

@@ -2,7 +2,7 @@
 import type { KindName } from '../core/kinds.ts';
 
 /** The generator from which numbers are drawn about the reader's house. */
-export const ABOUT = 7;
+export const ABOUT_HOUSE_SINCE = 7;
 
 /** Amounts, which grow with the size of a house; all else, strengths and temperatures, lies a little higher or lower. */
 const amounts: ReadonlySet<KindName> = new Set([

@@ -45,12 +45,12 @@ interface BothWays {
 }
 
 /** The generator from which options give nothing away by their wording. */
-export const EVEN_SINCE = 3;
+export const EVEN_WORDING_SINCE = 3;
 const ASKS = ['Which of these would be right?', 'Which of these would be wrong?'] as const;
 
 function oneWay(asking: Asking, chance: Chance): Asking {
   const { prompt, others, bothWays } = asking;
-  if (!bothWays || chance.generator < EVEN_SINCE) return asking;
+  if (!bothWays || chance.generator < EVEN_WORDING_SINCE) return asking;
   const { would, wouldNot = others, asks = ASKS } = bothWays;
   const isTurned = chance.below(2) === 1;
   const scene = prompt.replace(/[^.?!”]+\?$/, '').trim();

@@ -1,10 +1,10 @@
 // A question from its kind, a seed and a house; and the same once more, from a note of how it was drawn.
 import type { House } from '../core/line/house.ts';
-import { codeOf } from './answer-code.ts';
-import { chanceOf } from './seeded-random.ts';
+import { codeOfAnswer } from './answer-code.ts';
+import { seededChance } from './seeded-random.ts';
 import { isNumberQuestion, type Question, type QuestionKind } from './question.ts';
-import { RENEWED } from './renewed.ts';
-import { isSound, tellsSize } from './sound.ts';
+import { RENEWED_SINCE } from './renewed.ts';
+import { isSoundQuestion, tellsSize } from './sound-question.ts';
 
 /**
  * Raised when a sheet's link would draw other questions than before; part of every link. The links of generator 1 carry a seed
@@ -35,10 +35,13 @@ function attemptAt(
   generator: number,
   carried?: readonly number[],
 ): (DrawnQuestion & { readonly isSame: boolean }) | undefined {
-  const chance = chanceOf(`${kind.id}/${seed}/${attempt}`, carried, generator);
+  const chance = seededChance(`${kind.id}/${seed}/${attempt}`, carried, generator);
   const question = kind.draw(chance, house);
   if (!question) return undefined;
-  const codes = [...chance.quotes.codes, ...(isNumberQuestion(question) ? [codeOf(question.answer)] : [])];
+  const codes = [
+    ...chance.quotes.codes,
+    ...(isNumberQuestion(question) ? [codeOfAnswer(question.answer)] : []),
+  ];
   return { question, note: { attempt, codes }, isSame: chance.quotes.isSame() };
 }
 
@@ -51,7 +54,8 @@ export function draw(
 ): DrawnQuestion | undefined {
   for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
     const drawn = attemptAt(kind, seed, house, attempt, generator);
-    if (drawn && isSound(drawn.question) && (generator < RENEWED || tellsSize(drawn.question))) return drawn;
+    if (drawn && isSoundQuestion(drawn.question) && (generator < RENEWED_SINCE || tellsSize(drawn.question)))
+      return drawn;
   }
   return undefined;
 }

@@ -20,15 +20,15 @@ import type { House } from '../core/line/house.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { builtInHouse } from '../house/figures.ts';
 import { figureValue } from '../house/prose.ts';
-import { ABOUT, aboutHouse } from './about-house.ts';
+import { ABOUT_HOUSE_SINCE, aboutHouse } from './about-house.ts';
 import type { Chance } from './seeded-random.ts';
 import type { Family } from './families.ts';
 import type { Quotes } from './quotes.ts';
-import { asDrawn, withoutRounding } from './renewed.ts';
+import { asGeneratorDraws, withoutRounding } from './renewed.ts';
 import { lineIfAny } from '../house/line-of.ts';
 import {
   toleranceOf,
-  wholeOf,
+  wholeNumberOf,
   type NumberQuestion,
   type QuestionKind,
   type WholeRounding,
@@ -86,14 +86,14 @@ export interface Exercise<I extends Inputs, O extends Outputs, Q extends string 
   readonly curveTo?: (given: GivenInputs<I>, result: ToldResults<O, Q>) => number;
   /** What older generators go on drawing by. */
   readonly before?: Partial<Pick<Exercise<I, O, Q>, 'vary' | 'prompt'>>;
-  /** The generator that first draws by the rest, if it is not `RENEWED`; older ones draw without `fits`. */
+  /** The generator that first draws by the rest, if it is not `RENEWED_SINCE`; older ones draw without `fits`. */
   readonly renewed?: number;
   /** The working, where the calculator's own steps say too much or too little. */
   readonly working?: (given: GivenInputs<I>, result: ToldResults<O, Q>) => readonly string[];
 }
 
 /** Decimals that a number needs, up to six. */
-export function decimalsOf(value: number): number {
+export function decimalsOfStep(value: number): number {
   for (let digits = 0; digits < 6; digits++)
     if (Math.abs(value * 10 ** digits - Math.round(value * 10 ** digits)) < 1e-6) return digits;
   return 6;
@@ -114,7 +114,7 @@ function ofHouse(input: Input, house: House, { quote }: Pick<Quotes, 'quote'>): 
   const now = lineIfAny(house);
   if (!now) return NaN;
   const [low, high] = input.range;
-  const digits = decimalsOf(input.step);
+  const digits = decimalsOfStep(input.step);
   return Math.min(high, Math.max(low, quote(figureValue(now, input.from), digits)));
 }
 
@@ -125,7 +125,8 @@ function listFor(
   house: House,
   generator: number,
 ): readonly AnyGiven[string][] {
-  if (generator < ABOUT || house === builtInHouse || isRows(input) || isChoice(input)) return values;
+  if (generator < ABOUT_HOUSE_SINCE || house === builtInHouse || isRows(input) || isChoice(input))
+    return values;
   const list = values as readonly number[];
   if (!('value' in input)) {
     const [built, own] = [builtInHouse, house].map((of) => Number(ofHouse(input, of, UNQUOTED)));
@@ -141,7 +142,7 @@ function shown(input: Input, value: AnyGiven[string]): string {
   if (isChoice(input)) return input.options[value as string]!;
   const number = value as number;
   const least = input.kind === 'gravity' ? 3 : 0;
-  return format(number, input.kind, Math.max(least, decimalsOf(number)));
+  return format(number, input.kind, Math.max(least, decimalsOfStep(number)));
 }
 
 /** The curve alone, as far as wanted: a calculator’s points may mark the answer. */
@@ -181,7 +182,7 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
     return asIs({ ...result, ...of.redo?.(given, asIs(result)) });
   }
   function draw(chance: Chance, house: House): NumberQuestion | undefined {
-    const now = asDrawn(of, chance.generator);
+    const now = asGeneratorDraws(of, chance.generator);
     const vary: Readonly<Record<string, readonly AnyGiven[string][] | undefined>> = asIs(now.vary);
     const plain: Record<string, AnyGiven[string]> = {};
     for (const [name, input] of inputs)
@@ -199,7 +200,7 @@ export function exercise<I extends Inputs, O extends Outputs, Q extends string =
       Object.fromEntries(inputs.map(([name, input]) => [name, shown(input, plain[name]!)])),
     );
     const exact = asIs<AnyResult>(result)[of.ask]!;
-    const answer = wholeOf(exact, of.whole);
+    const answer = wholeNumberOf(exact, of.whole);
     return {
       ...about,
       kind: id,

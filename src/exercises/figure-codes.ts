@@ -1,6 +1,6 @@
 // A figure in a text as two codes, digit for digit, and back.
 import { formatNumber } from '../core/format.ts';
-import { CODES } from './codes.ts';
+import { CODES_COUNT } from './codes.ts';
 
 /** A figure as a text prints it. */
 export const FIGURE = /\d+(?:,\d{3})*(?:\.\d+)?/g;
@@ -16,14 +16,14 @@ export function codesOfFigure(figure: string): readonly [number, number] {
   const digits = Number((whole + (decimals ?? '')).slice(0, whole.length + (decimals?.length ?? 0) - zeros));
   const power = zeros - (decimals?.length ?? 0) - LEAST;
   if (digits >= MOST || power < 0 || power >= POWERS) return [0, 0];
-  const [high, low] = [(power * MOST) / CODES + Math.floor(digits / CODES), digits % CODES];
+  const [high, low] = [(power * MOST) / CODES_COUNT + Math.floor(digits / CODES_COUNT), digits % CODES_COUNT];
   return figureOf(high, low) === figure ? [high, low] : [0, 0];
 }
 
 /** The figure of two codes; undefined for two noughts. */
 export function figureOf(high: number, low: number): string | undefined {
   if (high === 0 && low === 0) return undefined;
-  const power = Math.floor((high * CODES) / MOST) + LEAST;
-  const digits = ((high * CODES) % MOST) + low;
+  const power = Math.floor((high * CODES_COUNT) / MOST) + LEAST;
+  const digits = ((high * CODES_COUNT) % MOST) + low;
   return formatNumber(Number(`${digits}e${power}`), Math.max(0, -power));
 }

@@ -3,12 +3,12 @@ import { formatNumber } from '../core/format.ts';
 import { exciseFactor } from '../core/wort/attenuation.ts';
 import type { Line } from '../core/line/line.ts';
 import { SPIRIT_YIELD_FACTOR } from '../core/malting/spirit-yield.ts';
-import { handSum, worked, type HandSum } from '../house/hand-sum.ts';
+import { handSum, workedSum, type HandSum } from '../house/hand-sum.ts';
 import type { Stage } from '../house/figures.ts';
-import { wholeOf as wholeOfCount } from '../house/prose.ts';
+import { wholeCountOf as wholeOfCount } from '../house/prose.ts';
 import { whereFrom } from '../house/where-from.ts';
 import type { Family } from './families.ts';
-import { toleranceOf, wholeOf, type NumberQuestion, type WholeRounding } from './question.ts';
+import { toleranceOf, wholeNumberOf, type NumberQuestion, type WholeRounding } from './question.ts';
 
 type Numbers = Readonly<Record<string, number>>;
 interface GuideSum {
@@ -218,7 +218,7 @@ const sums: readonly GuideSum[] = [
 ]; // prettier-ignore
 
 const WITHIN = 0.01; // part of the answer that still counts as right, as in every sheet
-const APART = 2; // tolerances that a known mistake lies from the answer, as in sound.ts
+const APART = 2; // tolerances that a known mistake lies from the answer, as in sound-question.ts
 
 export interface GuideQuestion {
   readonly question: NumberQuestion;
@@ -229,9 +229,9 @@ export interface GuideQuestion {
 /** The ten sums as questions, with the numbers of a line, in its order; one that these numbers do not make is left out. */
 export function guideQuestions(line: Line): readonly GuideQuestion[] {
   return sums.flatMap(({ id, title, stage, calculator, sum, to, whole, ask, slips }) => {
-    const done = worked(sum, line);
+    const done = workedSum(sum, line);
     if (!done || done.value === 0) return [];
-    const answer = wholeOf(done.value, whole);
+    const answer = wholeNumberOf(done.value, whole);
     const tolerance = toleranceOf(done.value, WITHIN, sum.of, to);
     const question: NumberQuestion = {
       kind: id,

@@ -17,7 +17,7 @@ export const handedOut = (names: string, versions: number): readonly HandedVersi
     .map((name, i) => ({ name, version: i < versions ? i + 1 : undefined }));
 
 /** What is amiss with a list; empty when nothing is. */
-export function amissIn(handed: readonly HandedVersion[]): string {
+export function amissInNames(handed: readonly HandedVersion[]): string {
   const without = handed.filter(({ version }) => version === undefined).map(({ name }) => name);
   const twice = handed.filter(({ name }, i) => handed.findIndex((each) => each.name === name) < i).map(({ name }) => name); // prettier-ignore
   return [
@@ -27,7 +27,7 @@ export function amissIn(handed: readonly HandedVersion[]): string {
 } // prettier-ignore
 
 /** The lines to send, “Name: link”, of those who have a version. */
-export const linesOf = (handed: readonly HandedVersion[], linkOf: (version: number) => string): string =>
+export const linesToSend = (handed: readonly HandedVersion[], linkOf: (version: number) => string): string =>
   handed
     .flatMap(({ name, version }) => (version === undefined ? [] : [`${name}: ${linkOf(version)}`]))
     .join('\n');

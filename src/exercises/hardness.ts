@@ -1,7 +1,7 @@
 // How hard a question is, by what can be counted in it: a measure of our own for holding versions of one sheet against each other.
 import { measures } from '../core/measures.ts';
 import { isNumberQuestion, isOrderQuestion, type Question } from './question.ts';
-import { numbersIn } from './sound.ts';
+import { numbersShown } from './sound-question.ts';
 import { unitAsked } from './wording.ts';
 
 export interface Hardness {
@@ -24,7 +24,7 @@ const UNIT = 1;
 const CLOSE = 0.25; // part of the answer
 
 /** Figures that a number has, without noughts before or behind: 0.0450 has two, 1,200 two. */
-export const figuresOf = (value: number): number =>
+export const significantFigures = (value: number): number =>
   String(Math.abs(value)).replace(/e.*$/, '').replace('.', '').replace(/^0+|0+$/g, '').length || 1; // prettier-ignore
 
 const dimensionIn = new Map(measures.map(({ unit, dimension }) => [unit, dimension]));
@@ -54,7 +54,7 @@ const operationsIn = (working: readonly string[]) =>
 
 /** How hard a question is, in points with no unit; from 0 up. */
 export function hardnessOf(question: Question): Hardness {
-  const digits = numbersIn(question.prompt).reduce((all, value) => all + figuresOf(value) - 1, 0);
+  const digits = numbersShown(question.prompt).reduce((all, value) => all + significantFigures(value) - 1, 0);
   const others = isNumberQuestion(question)
     ? {
         steps: operationsIn(question.working),
@@ -67,4 +67,4 @@ export function hardnessOf(question: Question): Hardness {
 }
 
 /** How the points are made up, in a sentence. */
-export const MEASURE = `Points of a question: ${STEP} for each operation of its sum, or each option or step after the first; ${NEAR} for each known mistake within a quarter of the answer; ${DIGIT} for each figure beyond the first of a number; ${UNIT} for each percentage and each further unit of the same thing. The weights are ours, set by hand: they hold versions of one sheet against each other, and are no measure of people.`;
+export const HARDNESS_IN_WORDS = `Points of a question: ${STEP} for each operation of its sum, or each option or step after the first; ${NEAR} for each known mistake within a quarter of the answer; ${DIGIT} for each figure beyond the first of a number; ${UNIT} for each percentage and each further unit of the same thing. The weights are ours, set by hand: they hold versions of one sheet against each other, and are no measure of people.`;

@@ -4,7 +4,7 @@
 export type InSteps<T> = Generator<string, T>;
 
 /** What the work comes to, with all kinds at hand. */
-export function atOnce<T>(work: InSteps<T>): T {
+export function resultAtOnce<T>(work: InSteps<T>): T {
   for (;;) {
     const step = work.next();
     if (step.done) return step.value;

@@ -3,7 +3,7 @@ import { format, formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { onlyNamed } from '../core/measures.ts';
 import { dimensionNamed } from '../core/reading/unit-named.ts';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { unitsRead } from '../core/units.ts';
 import { readAnswer, type AnswerRead } from './answer.ts';
 import { isWithin, ROUNDED_BY } from './bounds.ts';
@@ -38,7 +38,7 @@ function unitFault(question: NumberQuestion, reading: AnswerRead): Mark | undefi
           verdict: 'unit',
           say:
             reading.unit === 'other'
-              ? `The number is right, but “${shown(reading.unitText)}” is not its unit: it is ${said}.`
+              ? `The number is right, but “${quotedGiven(reading.unitText)}” is not its unit: it is ${said}.`
               : `The number is right ${said}, but another unit stands behind it.`,
         }
       : undefined;
@@ -114,12 +114,12 @@ export function markNumber(question: NumberQuestion, text: string): Mark | undef
   const reading = readAnswer(text, question.of);
   if (!reading) return undefined;
   if (reading.unsaid !== undefined)
-    return { verdict: 'unreadable', say: `“${shown(text)}” was given, ${reading.unsaid}.` };
+    return { verdict: 'unreadable', say: `“${quotedGiven(text)}” was given, ${reading.unsaid}.` };
   const marked = markReading(question, reading);
   if (marked?.verdict !== 'right' && marked?.family === undefined && isRightSwapped(question, text))
     return {
       verdict: 'unit',
-      say: `The digits are right, but “${shown(text)}” is read as ${formatNumber(reading.number, 3).replace(/\.000$/, '')}: a comma before three digits groups thousands, and a point is a decimal point.`,
+      say: `The digits are right, but “${quotedGiven(text)}” is read as ${formatNumber(reading.number, 3).replace(/\.000$/, '')}: a comma before three digits groups thousands, and a point is a decimal point.`,
     };
   return (
     marked ?? {

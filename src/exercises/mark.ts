@@ -1,6 +1,6 @@
 // Marking: not answered, unreadable, right, right but for rounding or unit, wrong — and what probably happened.
-import { shown } from '../core/shown.ts';
-import { letter, placesIn } from './letters.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
+import { letterOfPlace, placesIn } from './letters.ts';
 import { markNumber } from './mark-number.ts';
 import { isNumberQuestion, isOrderQuestion, type Question } from './question.ts';
 import type { Mark } from './verdict.ts';
@@ -8,7 +8,7 @@ import type { Mark } from './verdict.ts';
 const UNANSWERED: Mark = { verdict: 'unanswered', say: 'Not answered.' };
 const unreadable = (given: string, allowed: string): Mark => ({
   verdict: 'unreadable',
-  say: `“${shown(given)}” cannot be read; ${allowed}`,
+  say: `“${quotedGiven(given)}” cannot be read; ${allowed}`,
 });
 
 /** Marks a written answer: a number with or without its unit, a letter, or letters in order. */
@@ -27,7 +27,10 @@ export function mark(question: Question, text: string): Mark {
       new Set(letters).size === items.length &&
       letters.every((place) => place >= 0 && place < items.length);
     if (!isWhole)
-      return unreadable(text, `give each letter from A to ${letter(items.length - 1)} once, in order.`);
+      return unreadable(
+        text,
+        `give each letter from A to ${letterOfPlace(items.length - 1)} once, in order.`,
+      );
     const wrongPlaces = answer.filter((place, i) => place !== letters[i]).length;
     if (wrongPlaces === 0) return { verdict: 'right', say: 'Right.' };
     return {
@@ -42,7 +45,7 @@ export function mark(question: Question, text: string): Mark {
   const { options, answer } = question;
   const chosen = options[letters[0] ?? -1];
   if (letters.length !== 1 || !chosen)
-    return unreadable(text, `choose one letter from A to ${letter(options.length - 1)}.`);
+    return unreadable(text, `choose one letter from A to ${letterOfPlace(options.length - 1)}.`);
   return letters[0] === answer
     ? { verdict: 'right', say: `Right. ${chosen.why}` }
     : { verdict: 'wrong', family: 'choice', say: chosen.why };

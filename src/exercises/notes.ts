@@ -1,6 +1,6 @@
 // The notes of one version of a sheet as a text of plain signs, and back.
 import { ATTEMPTS, type DrawNote } from './draw.ts';
-import { CODES } from './codes.ts';
+import { CODES_COUNT } from './codes.ts';
 
 /** A question's note, with which of the other seeds it took; or a kind that was passed over. */
 export type NotedStep = (DrawNote & { readonly other: number }) | 'passed over';
@@ -50,7 +50,7 @@ export function readNotes(text: string, most: number): readonly NotedStep[] | un
     const low = Math.floor(first / (COUNTS + 1));
     const tries = low === TRIES ? two() : low;
     const count = first % (COUNTS + 1) === COUNTS ? sign() : first % (COUNTS + 1);
-    if (tries < 0 || count < 0 || count > MOST_CODES || tries >= CODES) return undefined;
+    if (tries < 0 || count < 0 || count > MOST_CODES || tries >= CODES_COUNT) return undefined;
     const codes = Array.from({ length: count }, two);
     if (codes.includes(-1)) return undefined;
     steps.push({ other: Math.floor(tries / ATTEMPTS), attempt: tries % ATTEMPTS, codes });

@@ -1,5 +1,5 @@
 // A sheet about a house that keeps stills, malts or bottles: its questions are drawn by all of these.
-import { goesBy } from '../house/line-of.ts';
+import { reckonHouseBy } from '../house/line-of.ts';
 import type { HouseParts } from '../house/parts/part.ts';
 import type { SheetHouse } from './worksheet.ts';
 
@@ -13,5 +13,5 @@ export function partsOfLine({ plant, malts, bottles }: HouseParts): { readonly p
 export async function lineReady(of: SheetHouse): Promise<void> {
   if (typeof of === 'string' || of.parts === undefined) return;
   const { wayInBook } = await import('../house/line-with.ts');
-  goesBy(of.house, wayInBook({ house: of.house, parts: of.parts }));
+  reckonHouseBy(of.house, wayInBook({ house: of.house, parts: of.parts }));
 }

@@ -1,6 +1,6 @@
 // What practice asks next: a kind by the spacing rule, with numbers that were not seen in this sitting.
 import type { House } from '../core/line/house.ts';
-import { chanceOf } from './seeded-random.ts';
+import { seededChance } from './seeded-random.ts';
 import { drawQuestion } from './draw.ts';
 import { dayNumber, type Progress } from './progress.ts';
 import type { Question, QuestionKind } from './question.ts';
@@ -24,7 +24,7 @@ export function practicePool(
   );
   const byLevel = (list: readonly QuestionKind[]) => [...list].sort((a, b) => a.level - b.level);
   if (topic !== 'all') return byLevel(own);
-  const { shuffle } = chanceOf(`practice/${seed}`);
+  const { shuffle } = seededChance(`practice/${seed}`);
   const lists = shuffle(topics).map((each) => byLevel(shuffle(own.filter((kind) => kind.topic === each))));
   const longest = Math.max(0, ...lists.map(({ length }) => length));
   return Array.from({ length: longest }, (_, i) => lists.flatMap((list) => list[i] ?? [])).flat();
@@ -43,7 +43,10 @@ export interface PracticeSitting {
 const kindsAsked = ({ asked }: PracticeSitting) => asked.map(({ kind }) => kind);
 
 /** The kind that comes next of some. */
-export const kindNext = (pool: readonly QuestionKind[], sitting: PracticeSitting): string | undefined =>
+export const nextKindToPractise = (
+  pool: readonly QuestionKind[],
+  sitting: PracticeSitting,
+): string | undefined =>
   nextKind(
     pool.map(({ id }) => id),
     sitting.progress.standing,
@@ -59,13 +62,16 @@ const faceOf = (question: Question) =>
   ]);
 
 /** The question that comes next; a kind that the house does not allow is passed over. Undefined when no kind is left. */
-export function questionNext(pool: readonly QuestionKind[], sitting: PracticeSitting): Question | undefined {
+export function nextQuestionToPractise(
+  pool: readonly QuestionKind[],
+  sitting: PracticeSitting,
+): Question | undefined {
   const { progress, day, seed, house, asked } = sitting;
   const base = `practice/${seed}/${day}/${progress.answers}`;
   const seen = new Set(asked.map(faceOf));
   let left = pool;
   while (left.length > 0) {
-    const id = kindNext(left, sitting);
+    const id = nextKindToPractise(left, sitting);
     const kind = left.find((each) => each.id === id)!;
     let first: Question | undefined;
     for (let other = 0; other < OTHER_NUMBERS; other++) {

@@ -1,7 +1,7 @@
 // What a reader has practised: the standing of each kind, and a log for the record sheet; and its text form.
 import { isData, jsonIn } from '../core/reading/data.ts';
 import { entriesIn, oneOf, quietly, record, text, whole, written } from '../core/reading/given.ts';
-import { type SpacingState, after } from './spacing.ts';
+import { type SpacingState, standingAfter } from './spacing.ts';
 import type { MarkVerdict } from './verdict.ts';
 
 export interface Practised {
@@ -39,7 +39,7 @@ export function practised(progress: Progress, kind: string, verdict: MarkVerdict
   return {
     standing: {
       ...progress.standing,
-      [kind]: after(
+      [kind]: standingAfter(
         Object.hasOwn(progress.standing, kind) ? progress.standing[kind] : undefined,
         outcome(verdict),
         dayNumber(day),

@@ -30,7 +30,7 @@ interface Asked {
 export type WholeRounding = 'down' | 'up';
 
 /** A whole number of things from a sum. */
-export const wholeOf = (value: number, whole: WholeRounding | undefined): number => {
+export const wholeNumberOf = (value: number, whole: WholeRounding | undefined): number => {
   if (whole === undefined) return value;
   return whole === 'up' ? Math.ceil(value - 1e-9) : Math.floor(value + 1e-9); // but for what binary numbers leave over
 };

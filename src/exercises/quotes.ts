@@ -1,7 +1,7 @@
 // Computed figures that a question prints: rounded when it is first drawn, and printed the same ever after from a few codes.
 import { formatNumber } from '../core/format.ts';
 import { parseNumber } from '../core/reading/plain.ts';
-import { CODES } from './codes.ts';
+import { CODES_COUNT } from './codes.ts';
 import { codesOfFigure, FIGURE, figureOf } from './figure-codes.ts';
 import { seedOf } from './seed.ts';
 
@@ -18,7 +18,7 @@ export interface Quotes {
   readonly isSame: () => boolean;
 }
 
-const modulo = (whole: number) => ((whole % CODES) + CODES) % CODES;
+const modulo = (whole: number) => ((whole % CODES_COUNT) + CODES_COUNT) % CODES_COUNT;
 
 /**
  * Quotes for one question. A code is the figure's last places, modulo 4096, so that the figure nearest to today's which has
@@ -30,7 +30,7 @@ export function quotesOf(carried: readonly number[] = []): Quotes {
   const quote = (value: number, digits: number): number => {
     const today = Math.round((parseNumber(formatNumber(value, digits)) ?? NaN) * 10 ** digits);
     const code = carried[codes.length];
-    const back = code === undefined ? 0 : modulo(code - today + CODES / 2) - CODES / 2;
+    const back = code === undefined ? 0 : modulo(code - today + CODES_COUNT / 2) - CODES_COUNT / 2;
     codes.push(modulo(today + back));
     return Number(((today + back) / 10 ** digits).toFixed(digits));
   };

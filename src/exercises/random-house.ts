@@ -2,10 +2,10 @@
 import { figureTable, type NumberName } from '../core/figures/index.ts';
 import type { House } from '../core/line/house.ts';
 import { builtInHouse, numberFigures } from '../house/figures.ts';
-import { chanceOf } from './seeded-random.ts';
+import { seededChance } from './seeded-random.ts';
 
 /** Clean values that a house of this size may have, in the order of the table: a seed’s house hangs on it. */
-export const choices: Readonly<Record<string, readonly number[]>> = Object.fromEntries(
+export const cleanValues: Readonly<Record<string, readonly number[]>> = Object.fromEntries(
   (Object.keys(numberFigures) as NumberName[]).flatMap((name) => {
     const { clean } = figureTable[name];
     return clean ? [[name, clean]] : [];
@@ -27,8 +27,8 @@ const wortFor = ({ maltPerMash, originalGravity }: House): number =>
  * which the tests hold. The first generator left the wort as the built-in house has it.
  */
 export function randomHouse(seed: string, generator: number): House {
-  const { pick } = chanceOf(`house/${seed}/0`);
-  const moved = Object.fromEntries(Object.entries(choices).map(([name, values]) => [name, pick(values)]));
+  const { pick } = seededChance(`house/${seed}/0`);
+  const moved = Object.fromEntries(Object.entries(cleanValues).map(([name, values]) => [name, pick(values)]));
   const house: House = { ...builtInHouse, ...moved };
   const wortVolume = CLEAN_WORT * Math.round(wortFor(house) / CLEAN_WORT);
   return generator === 1 ? house : { ...house, wortVolume: wortVolume as House['wortVolume'] };

@@ -5,16 +5,16 @@
 import type { QuestionKind } from './question.ts';
 
 /** The generator from which kinds are drawn as they are declared now. */
-export const RENEWED = 3;
+export const RENEWED_SINCE = 3;
 
 /** A declaration as a generator draws by it: one `renewed` later than most goes on drawing its `before` until then. */
-export const asDrawn = <
+export const asGeneratorDraws = <
   T extends { readonly before?: object; readonly renewed?: number; readonly fits?: unknown },
 >(
   of: T,
   generator: number,
 ): T => {
-  if (generator >= (of.renewed ?? RENEWED)) return of;
+  if (generator >= (of.renewed ?? RENEWED_SINCE)) return of;
   const { fits: _, ...rest } = of;
   return { ...rest, ...of.before } as T;
 };
@@ -23,7 +23,7 @@ export const asDrawn = <
 const ROUNDING =
   /,? to (?:one decimal|two decimals|the (?:kilogram|litre|hundredth)|a tenth(?: of a (?:cask|year)| or better)?)(?=\?)/;
 export const withoutRounding = (prompt: string, generator: number): string =>
-  generator < RENEWED ? prompt : prompt.replace(ROUNDING, '');
+  generator < RENEWED_SINCE ? prompt : prompt.replace(ROUNDING, '');
 
 /** A kind that generators after this one do not draw. */
-export const until = (last: number, kind: QuestionKind): QuestionKind => ({ ...kind, until: last });
+export const retiredAfter = (last: number, kind: QuestionKind): QuestionKind => ({ ...kind, until: last });

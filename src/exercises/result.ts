@@ -1,5 +1,5 @@
 // A sheet's result as a short code that is copied or read out, and back; the trainer's table of them.
-import { shown, UNSEEN } from '../core/shown.ts';
+import { quotedGiven, UNSEEN } from '../core/quoted-given.ts';
 import { familyNames, type Family } from './families.ts';
 import { pointsOf, type Mark, type MarkVerdict } from './verdict.ts';
 import { seedOf } from './seed.ts';
@@ -64,7 +64,7 @@ export function answersCode(answers: readonly string[]): string {
  */
 export function resultCode({ sheet, version, name, marks, day, attempt = 1, answers = NO_ANSWERS }: SheetResult): string {
   const plain = plainName(name);
-  const signs = `${sheet}-${version}-${signsOf(marks)}`;
+  const signs = `${sheet}-${version}-${signsOfMarks(marks)}`;
   const on = day === undefined ? undefined : daySigns(day);
   const time = Math.min(Math.max(1, attempt), MOST_ATTEMPTS).toString(36);
   const body = on === undefined ? signs : `${SECOND}-${signs}-${on}${time}-${answers}`;
@@ -84,16 +84,16 @@ const FORMS =
   /^(?<body>(?:(?<second>r2)-)?(?<sheet>[0-9a-z]{7})-(?<version>[1-9]\d?)-(?<signs>[0-9a-z]{1,60})(?:-(?<on>[0-9a-z]{3})(?<time>[1-9a-z])-(?<answers>[0-9a-z]{4}))?)-(?<sum>[0-9a-z]{3})-(?<written>\S*)$/;
 
 /** The signs of marks, one for each question, as a code and a class book carry them. */
-export const signsOf = (marks: SheetResult['marks']): string => marks.map(sign).join('');
+export const signsOfMarks = (marks: SheetResult['marks']): string => marks.map(sign).join('');
 /** The marks of such signs; undefined when one stands for nothing. */
-export function marksOf(signs: string): SheetResult['marks'] | undefined {
+export function marksOfSigns(signs: string): SheetResult['marks'] | undefined {
   const marks = [...signs].map(markOf);
   return marks.includes(undefined) ? undefined : marks.filter((each) => each !== undefined);
 }
 
 /** Reads a code of either form; a sentence when it is damaged. */
 export function readResult(code: string): SheetResult | string {
-  const damaged = `“${shown(code)}” is not a whole result code; ask for it once more.`;
+  const damaged = `“${quotedGiven(code)}” is not a whole result code; ask for it once more.`;
   if (code.length > LONGEST) return damaged;
   const found = FORMS.exec(code.trim())?.groups as Partial<Record<string, string>> | undefined;
   if (!found || (found['second'] === undefined) !== (found['on'] === undefined)) return damaged;
@@ -106,7 +106,7 @@ export function readResult(code: string): SheetResult | string {
   }
   if (plainName(name) !== name) return damaged;
   if (check(`${body}-${name}`) !== sum) return damaged;
-  const marks = marksOf(signs!);
+  const marks = marksOfSigns(signs!);
   if (!marks) return damaged;
   return {
     sheet: sheet!,
@@ -122,7 +122,7 @@ export const missedIn = ({ marks }: Pick<SheetResult, 'marks'>): readonly number
   marks.flatMap(({ verdict }, i) => (verdict === 'right' ? [] : [i + 1]));
 
 /** Points of a result. */
-export const scoreOf = ({ marks }: Pick<SheetResult, 'marks'>): number =>
+export const scoreOfMarks = ({ marks }: Pick<SheetResult, 'marks'>): number =>
   marks.reduce((sum, { verdict }) => sum + pointsOf(verdict), 0);
 
 /** How often each family of mistake was met, the most frequent first. */
@@ -152,7 +152,7 @@ const inRow = (sentences: readonly string[]) => sentences.join(sentences.length 
  * One result of each person for each version and attempt of a sheet: of several the one that was pasted last, where the first stood;
  * and what is to be said of it. Those without a name may be of different people, and all stay.
  */
-export function eachOnce(results: readonly SheetResult[]): {
+export function resultsOnce(results: readonly SheetResult[]): {
   readonly results: readonly SheetResult[];
   readonly notes: readonly string[];
 } {

@@ -16,7 +16,7 @@ export interface Chance {
 }
 
 /** Chance from a seed: a text, such as a question's kind and number; with the codes of what was quoted, if a link carries them, and the generator where it matters. */
-export function chanceOf(seed: string, carried?: readonly number[], generator = 1): Chance {
+export function seededChance(seed: string, carried?: readonly number[], generator = 1): Chance {
   const uniform = uniformRandom(seedOf(seed));
   const below = (n: number) => Math.floor(uniform() * n);
   return {

@@ -1,23 +1,24 @@
 // A sheet as the end of an address, and back: strict, and the same questions in every release of one major number.
-import { decode, encode } from '../house/codec.ts';
+import { decodeHouse, encodeHouse } from '../house/codec.ts';
 import { linkOf, textOfLink } from '../house/link.ts';
 import { GENERATOR } from './draw.ts';
 import { readNotes } from './notes.ts';
 import { partsOfLine } from './own-line.ts';
 import { forms, levels, topics } from './topics.ts';
-import { MOST_QUESTIONS, MOST_VERSIONS, type SheetHouse, type Worksheet } from './worksheet.ts';
+import { MOST_QUESTIONS, MOST_SHEET_VERSIONS, type SheetHouse, type Worksheet } from './worksheet.ts';
 
 const MARK = '#sheet=';
 const SETTINGS = 8; // parts of every link; from generator 2 on the notes of each version follow
 const BETWEEN = '/'; // the notes of two versions
 /** Characters of a link that are read: ten questions for twelve trainees take about 500, a house of one's own 3,000 more. */
-export const LONGEST_LINK = 60_000;
+export const LONGEST_SHEET_LINK = 60_000;
 const SEED = /^[a-z0-9-]{1,24}$/;
 
 /** Names as their places in the published lists, which only ever grow at the end. */
 const placesOf = <T>(list: readonly T[], chosen: readonly T[]) =>
   list.flatMap((each, i) => (chosen.includes(each) ? i.toString(36) : [])).join('');
-const houseText = (house: SheetHouse) => (typeof house === 'string' ? house : linkOf(encode(house)).slice(1));
+const houseText = (house: SheetHouse) =>
+  typeof house === 'string' ? house : linkOf(encodeHouse(house)).slice(1);
 
 /** The part of an address that carries a sheet; with a version when it is meant for one trainee. */
 export function sheetLink(sheet: Worksheet, version?: number): string {
@@ -38,8 +39,8 @@ export function sheetLink(sheet: Worksheet, version?: number): string {
 
 /** Why a sheet cannot be sent as a link, in a sentence; undefined when it can. */
 export const linkProblem = (link: string): string | undefined =>
-  link.length > LONGEST_LINK
-    ? `A link to this sheet would have ${link.length} characters, and at most ${LONGEST_LINK} are read: choose fewer versions or fewer questions. It can be printed all the same.`
+  link.length > LONGEST_SHEET_LINK
+    ? `A link to this sheet would have ${link.length} characters, and at most ${LONGEST_SHEET_LINK} are read: choose fewer versions or fewer questions. It can be printed all the same.`
     : undefined;
 
 export type SheetReading =
@@ -54,7 +55,7 @@ function chosen<T>(list: readonly T[], places: string): readonly T[] | undefined
 
 function houseRead(text: string): SheetHouse | string {
   if (text === 'built-in' || text === 'random') return text;
-  const { house, name, parts, problems } = decode(textOfLink(`#${text}`) ?? '');
+  const { house, name, parts, problems } = decodeHouse(textOfLink(`#${text}`) ?? '');
   return problems.length === 0
     ? { house, name, ...partsOfLine(parts) }
     : `The house in this link cannot be used: ${problems[0]}`;
@@ -67,8 +68,10 @@ const whole = (text: string, most: number) =>
 export function readSheetLink(hash: string): SheetReading | undefined {
   if (!hash.startsWith(MARK)) return undefined;
   const damaged = { problem: 'This link to a sheet is damaged; ask whoever sent it to send it once more.' };
-  if (hash.length > LONGEST_LINK)
-    return { problem: `This link has ${hash.length} characters, and a sheet’s has at most ${LONGEST_LINK}.` };
+  if (hash.length > LONGEST_SHEET_LINK)
+    return {
+      problem: `This link has ${hash.length} characters, and a sheet’s has at most ${LONGEST_SHEET_LINK}.`,
+    };
   const [body, tail, ...rest] = hash.slice(MARK.length).split('&');
   const parts = body!.split('.');
   if (parts.length < SETTINGS || parts.length > SETTINGS + 1 || rest.length > 0) return damaged;
@@ -89,7 +92,7 @@ export function readSheetLink(hash: string): SheetReading | undefined {
       problem: `This sheet was made by a newer handbook (generator ${generator}; this one has ${GENERATOR}). Open it where it was made, or bring this handbook up to date.`,
     };
   const count = whole(countText, MOST_QUESTIONS);
-  const versions = whole(versionsText, MOST_VERSIONS);
+  const versions = whole(versionsText, MOST_SHEET_VERSIONS);
   const [someTopics, someForms, someLevels] = [
     chosen(topics, topicPlaces),
     chosen(forms, formPlaces),

@@ -4,7 +4,7 @@ import { givenOtherwise } from '../house/changes.ts';
 import { builtInHouse, builtInName } from '../house/figures.ts';
 import type { HouseVersion } from '../house/parts/dates.ts';
 import { readSheetLink, sheetLink } from './sheet-link.ts';
-import { fingerprint } from './worksheet.ts';
+import { sheetMark } from './worksheet.ts';
 
 const MARK = /#sheet=.*$/s;
 const NO_SHEET = 'This is no link to a sheet: it has “#sheet=” in it.';
@@ -26,7 +26,7 @@ export function sheetTouched(
   if (reading === undefined) return { says: NO_SHEET, isTouched: false };
   if ('problem' in reading) return { says: reading.problem, isTouched: false };
   const { sheet } = reading;
-  const what = `Sheet ${fingerprint(sheetLink(sheet))}`;
+  const what = `Sheet ${sheetMark(sheetLink(sheet))}`;
   if (sheet.house === 'random')
     return { says: `${what} invents its houses: nothing of ${name} is in it.`, isTouched: false };
   const of = sheet.house === 'built-in' ? { name: builtInName, house: builtInHouse } : sheet.house;

@@ -10,7 +10,7 @@ export interface SpacingState {
 const DAYS = [1, 2, 4, 8, 16]; // days until a kind in compartments 1 to 5 is due again
 
 /** Where a kind stands after an answer: right moves it on; right but for form leaves it; a miss takes it back to the first, due the same day. */
-export function after(
+export function standingAfter(
   before: SpacingState | undefined,
   outcome: 'right' | 'nearly' | 'missed',
   today: number,

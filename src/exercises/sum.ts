@@ -5,16 +5,16 @@ import type { House } from '../core/line/house.ts';
 import type { Line } from '../core/line/line.ts';
 import type { SourceId } from '../core/sources.ts';
 import type { Chart } from '../calculators/define.ts';
-import { decimalsOf } from './exercise.ts';
+import { decimalsOfStep } from './exercise.ts';
 import type { Family } from './families.ts';
 import { builtInHouse } from '../house/figures.ts';
 import { builtInLine, lineIfAny } from '../house/line-of.ts';
 import { figureValue } from '../house/prose.ts';
-import { ABOUT, aboutHouse } from './about-house.ts';
-import { asDrawn, withoutRounding } from './renewed.ts';
+import { ABOUT_HOUSE_SINCE, aboutHouse } from './about-house.ts';
+import { asGeneratorDraws, withoutRounding } from './renewed.ts';
 import {
   toleranceOf,
-  wholeOf,
+  wholeNumberOf,
   type NumberQuestion,
   type QuestionKind,
   type WholeRounding,
@@ -62,7 +62,7 @@ function listFor(
   line: Line,
   generator: number,
 ): readonly number[] {
-  if (about === undefined || generator < ABOUT || house === builtInHouse) return values;
+  if (about === undefined || generator < ABOUT_HOUSE_SINCE || house === builtInHouse) return values;
   return aboutHouse(values, kind, [figureValue(builtInLine(), about), figureValue(line, about)]);
 }
 
@@ -79,7 +79,7 @@ export function sum<const N extends string, const Q extends string = never>(of: 
   const draw: QuestionKind['draw'] = (chance, house: House) => {
     const now = lineIfAny(house);
     if (!now) return undefined;
-    const { vary, prompt, fits } = asDrawn(of, chance.generator);
+    const { vary, prompt, fits } = asGeneratorDraws(of, chance.generator);
     const picked = Object.fromEntries(
       names.map((name) => [name, chance.pick(listFor(vary[name], house, now, chance.generator))]),
     ) as Readonly<Record<N, number>>;
@@ -91,11 +91,15 @@ export function sum<const N extends string, const Q extends string = never>(of: 
     const show = Object.fromEntries(
       names.map((name) => [
         name,
-        format(v[name]!, vary[name][0], Math.max(vary[name][0] === 'gravity' ? 3 : 0, decimalsOf(v[name]!))),
+        format(
+          v[name]!,
+          vary[name][0],
+          Math.max(vary[name][0] === 'gravity' ? 3 : 0, decimalsOfStep(v[name]!)),
+        ),
       ]),
     ) as Readonly<Record<N, string>>;
     const exact = of.answer(v, now);
-    const answer = wholeOf(exact, of.whole);
+    const answer = wholeNumberOf(exact, of.whole);
     if (fits && !fits(v, answer)) return undefined;
     return {
       kind: id,

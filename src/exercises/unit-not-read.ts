@@ -1,7 +1,7 @@
 // A unit behind an answer that is not read for what is asked: told before the answer is handed in, whatever its number.
 import { kinds, type KindName } from '../core/kinds.ts';
 import { dimensionNamed } from '../core/reading/unit-named.ts';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { readAnswer } from './answer.ts';
 import { unitAsked } from './wording.ts';
 
@@ -11,13 +11,13 @@ const asked = (of: KindName) =>
 /** The sentence for a unit that is not read for a kind. */
 export function notReadAs(unitText: string, of: KindName): string {
   const isKnown = dimensionNamed(unitText) !== undefined;
-  return `“${shown(unitText)}” is ${isKnown ? 'not a unit of what is asked' : 'no unit that is read here'}: ${asked(of)}.`;
+  return `“${quotedGiven(unitText)}” is ${isKnown ? 'not a unit of what is asked' : 'no unit that is read here'}: ${asked(of)}.`;
 }
 
 /** What is amiss with the unit of an answer; undefined where it is read, or where there is none. It knows nothing of what is right. */
 export function unitNotRead(text: string, of: KindName): string | undefined {
   const reading = readAnswer(text, of);
-  if (reading?.unsaid !== undefined) return `“${shown(text)}” was given, ${reading.unsaid}.`;
+  if (reading?.unsaid !== undefined) return `“${quotedGiven(text)}” was given, ${reading.unsaid}.`;
   return reading?.unit === 'other' ? notReadAs(reading.unitText, of) : undefined;
 }
 

@@ -2,7 +2,7 @@
 import { format, formatNumber } from '../core/format.ts';
 import { kinds, type KindName } from '../core/kinds.ts';
 import { boundsOf } from './bounds.ts';
-import { inDegrees, keyOf } from './letters.ts';
+import { withDegrees, answerInKey } from './letters.ts';
 import { isNumberQuestion, isOrderQuestion, type Question } from './question.ts';
 
 const decimals = (digits: number) =>
@@ -36,7 +36,7 @@ export function askFor(question: Question): string {
 export function allowedBy(question: Question): string {
   if (!isNumberQuestion(question)) return '';
   const { low, high, digits } = boundsOf(question);
-  const last = inDegrees(format(high, question.of, digits));
+  const last = withDegrees(format(high, question.of, digits));
   return low === high ? `${last} alone` : `from ${formatNumber(low, digits)} to ${last}`;
 }
 
@@ -49,6 +49,6 @@ export function workingBeside(question: Question): readonly string[] {
 
 /** The answer in a key; behind a letter, what it stands for. */
 export function answerInWords(question: Question): string {
-  const key = keyOf(question);
+  const key = answerInKey(question);
   return 'options' in question ? `${key}: ${question.options[question.answer]!.text}` : key;
 }

@@ -5,9 +5,9 @@ import type { House } from '../core/line/house.ts';
 import { builtInHouse } from '../house/figures.ts';
 import type { HouseParts } from '../house/parts/part.ts';
 import { answerBefore } from './answer-code.ts';
-import { chanceOf } from './seeded-random.ts';
+import { seededChance } from './seeded-random.ts';
 import { draw, drawAgain, type DrawnQuestion, type DrawNote } from './draw.ts';
-import { atOnce, type InSteps } from './in-steps.ts';
+import { resultAtOnce, type InSteps } from './in-steps.ts';
 import { notesText, readNotes, type NotedStep } from './notes.ts';
 import { isNumberQuestion, type Question, type QuestionKind } from './question.ts';
 import { randomHouse } from './random-house.ts';
@@ -33,7 +33,7 @@ export interface Worksheet {
 }
 
 export const MOST_QUESTIONS = 40;
-export const MOST_VERSIONS = 60;
+export const MOST_SHEET_VERSIONS = 60;
 const OTHER_SEEDS = 12; // tries before a kind is passed over that repeats a question
 
 /** The kinds, of all there are, that a sheet may draw from. */
@@ -58,7 +58,7 @@ function inTurn(
   pool: readonly QuestionKind[],
   { seed, generator }: Pick<Worksheet, 'seed' | 'generator'>,
 ): readonly QuestionKind[] {
-  const { shuffle } = chanceOf(`kinds/${seed}`);
+  const { shuffle } = seededChance(`kinds/${seed}`);
   const byTopic = shuffle(
     topicsOf(generator).map((topic) => shuffle(pool.filter((kind) => kind.topic === topic))),
   );
@@ -71,7 +71,7 @@ export const firstKinds = (sheet: Worksheet, kinds: readonly QuestionKind[]): re
   inTurn(poolOf(sheet, kinds), sheet).slice(0, sheet.count);
 
 /** The house of a version. */
-export function houseOf(
+export function houseOfVersion(
   { house, seed, generator }: Pick<Worksheet, 'house' | 'seed' | 'generator'>,
   version: number,
 ): House {
@@ -117,7 +117,7 @@ function* drawAll(
   readonly faces: ReadonlySet<string>;
   readonly steps: readonly NotedStep[];
 }> {
-  const house = houseOf(sheet, version);
+  const house = houseOfVersion(sheet, version);
   const questions: Question[] = [];
   const steps: NotedStep[] = [];
   const faces = new Set<string>();
@@ -168,7 +168,7 @@ function* drawUpTo(sheet: Worksheet, version: number, kinds: readonly QuestionKi
 }
 
 /** The question that a note tells of; where its numbers will no longer do, another of its kind. */
-export function again(
+export function questionOfNote(
   kind: QuestionKind,
   seed: string,
   house: House,
@@ -191,20 +191,22 @@ function* drawnAgain(
   steps: readonly NotedStep[],
 ): InSteps<readonly AskedQuestion[]> {
   const asked: AskedQuestion[] = [];
-  const house = houseOf(sheet, version);
+  const house = houseOfVersion(sheet, version);
   let at = 0;
   for (const { kind, round } of turns(sheet, kinds)) {
     const step = steps[at++];
     if (step === undefined) break;
     if (step === 'passed over') continue;
     yield kind.id;
-    asked.push(...again(kind, seedFor(sheet, version, round, step.other), house, step, sheet.generator));
+    asked.push(
+      ...questionOfNote(kind, seedFor(sheet, version, round, step.other), house, step, sheet.generator),
+    );
   }
   return asked;
 }
 
 /** A sheet with what each of its versions draws today, so that its link draws the same ever after. A sheet of the first generator stays as it is. */
-export function* fixing(sheet: Worksheet, kinds: readonly QuestionKind[]): InSteps<Worksheet> {
+export function* fixingSheet(sheet: Worksheet, kinds: readonly QuestionKind[]): InSteps<Worksheet> {
   if (sheet.notes || sheet.generator < 2) return sheet;
   const drawn = [];
   if (sheet.generator >= APART_SINCE) drawn.push(...(yield* drawUpTo(sheet, sheet.versions, kinds)));
@@ -219,7 +221,7 @@ export function* fixing(sheet: Worksheet, kinds: readonly QuestionKind[]): InSte
  * the ones it was fixed with, and only their answers are today's. Fewer than asked for when the choice of topics, forms and
  * levels does not hold as many.
  */
-export function* asking(
+export function* askingSheet(
   sheet: Worksheet,
   version: number,
   kinds: readonly QuestionKind[],
@@ -232,23 +234,23 @@ export function* asking(
   return [...asked].sort((a, b) => place(a) - place(b));
 }
 
-export const fixed = (sheet: Worksheet, kinds: readonly QuestionKind[]): Worksheet =>
-  atOnce(fixing(sheet, kinds));
+export const fixedSheet = (sheet: Worksheet, kinds: readonly QuestionKind[]): Worksheet =>
+  resultAtOnce(fixingSheet(sheet, kinds));
 
 export const askedOf = (
   sheet: Worksheet,
   version: number,
   kinds: readonly QuestionKind[],
-): readonly AskedQuestion[] => atOnce(asking(sheet, version, kinds));
+): readonly AskedQuestion[] => resultAtOnce(askingSheet(sheet, version, kinds));
 
 /** The questions alone. */
-export const questionsOf = (
+export const questionsAlone = (
   sheet: Worksheet,
   version: number,
   kinds: readonly QuestionKind[],
 ): readonly Question[] => askedOf(sheet, version, kinds).map(({ question }) => question);
 
 /** A short name of a sheet's settings, by which a result finds its sheet. */
-export function fingerprint(text: string): string {
+export function sheetMark(text: string): string {
   return seedOf(text).toString(36).padStart(7, '0');
 }

@@ -15,7 +15,7 @@ export interface BenchReading<Id extends string = string> {
   readonly digits: number;
   /** Where it cannot be less than nothing. */
   readonly from?: 0;
-  /** The answer as a sentence, with what is found in it as `told` has it. */
+  /** The answer as a sentence, with what is found in it as `valueInWords` has it. */
   readonly finds: (it: string) => string;
   /** True where it looks for vapour or leaking spirit: nobody loses points for looking. */
   readonly isDanger?: true;
@@ -59,7 +59,7 @@ export interface Bench<C extends string = string, R extends string = string> {
 }
 
 /** A number from a range by chance; the middle, or what is usual, on the usual day. */
-export const drawn = (usual: number, [least, most]: readonly [number, number], chance?: () => number): number =>
+export const drawnBetween = (usual: number, [least, most]: readonly [number, number], chance?: () => number): number =>
   chance ? least + (most - least) * chance() : usual; // prettier-ignore
 
 /** “4 % more” and, for what is below nothing, “4 % less”, or by other words. */

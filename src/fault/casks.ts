@@ -1,7 +1,7 @@
 // The bench of a cask: light at its regauge.
 import { caskBench, type CaskCause, type CaskReading } from '../core/fault/casks.ts';
 import { litres20 } from '../core/quantity.ts';
-import { drawn, moreOrLess, type Bench } from './bench.ts';
+import { drawnBetween, moreOrLess, type Bench } from './bench.ts';
 
 const CASK = 200; // L of the cask; a barrel
 const FOUND_AT = 10; // °C of the store in which the house's loss was found; memory
@@ -53,9 +53,9 @@ export const casks: Bench<CaskCause, CaskReading> = {
   of: ({ house, filling }, chance) =>
     caskBench({ filling: { volume: litres20(CASK), strength: filling.strength }, indrink: house.indrink, alcoholLoss: house.alcoholLoss, steadyHumidity: house.steadyHumidity, humidity: house.storeHumidity, foundAt: FOUND_AT }, {
       years: YEARS,
-      warmer: drawn(0, [-0.6, 0.6], chance),
-      damper: drawn(0, [-2, 2], chance),
-      drinks: drawn(0, [-0.2, 0.7], chance),
-      sample: drawn(19.5, [18.5, 20.5], chance),
+      warmer: drawnBetween(0, [-0.6, 0.6], chance),
+      damper: drawnBetween(0, [-2, 2], chance),
+      drinks: drawnBetween(0, [-0.2, 0.7], chance),
+      sample: drawnBetween(19.5, [18.5, 20.5], chance),
     }),
 }; // prettier-ignore

@@ -1,11 +1,11 @@
 // A case of the fault desk, drawn by its number: one bench, one cause, one day, and readings that tell the cause from all others.
 // A case is drawn only where what everybody sees leaves three causes open and all readings leave one. A new cause: what it does in src/core/fault, a line in its bench, a sum by hand in tests/fault.
 // The class book reads its line by a pattern (src/exercises/class/taken.ts): change both, and go on reading the old form.
-import { cheapest, leftOpen, tellsApart, type Priced, type Supposed } from '../core/fault/decide.ts';
+import { cheapestReadings, leftOpen, tellsApart, type Priced, type Supposed } from '../core/fault/decide.ts';
 import type { Truth } from '../core/fault/truth.ts';
 import { formatNumber } from '../core/format.ts';
 import type { Line } from '../core/line/line.ts';
-import { drawing, round } from '../shift/seed.ts';
+import { seededDrawing, roundedTo } from '../shift/seed.ts';
 import type { Bench, Cause, BenchReading } from './bench.ts';
 import { benches } from './benches.ts';
 import { isRefusal } from '../core/refusal.ts';
@@ -33,7 +33,7 @@ export interface FaultCase {
 }
 
 /** Every cause of a bench, from each of some sizes to the next; undefined where the house has no such bench. */
-export function supposedOf(bench: Bench, line: Line, sizes: readonly number[] = SIZES): readonly Supposed[] | undefined {
+export function supposedTruths(bench: Bench, line: Line, sizes: readonly number[] = SIZES): readonly Supposed[] | undefined {
   const of = bench.of(line);
   const all: Supposed[] = [];
   for (const { id } of bench.causes) {
@@ -46,18 +46,18 @@ export function supposedOf(bench: Bench, line: Line, sizes: readonly number[] = 
 
 export const errorOf = ({ error }: BenchReading, usual: number): number => (typeof error === 'number' ? error : Math.abs(usual) * error.part); // prettier-ignore
 /** The readings of a case as a truth. */
-export const foundIn = (readings: readonly ShownReading[]): Truth => Object.fromEntries(readings.map(({ id, shown }) => [id, shown])); // prettier-ignore
+export const truthOf = (readings: readonly ShownReading[]): Truth => Object.fromEntries(readings.map(({ id, shown }) => [id, shown])); // prettier-ignore
 
 /** One try at a case; undefined where the trouble would not be seen, or could not be told from another. */
 function tryOne(seed: number, attempt: number, line: Line, known: Map<Bench, readonly Supposed[] | undefined>): FaultCase | undefined {
-  const { random } = drawing(seed, attempt);
+  const { random } = seededDrawing(seed, attempt);
   const bench = benches[Math.floor(random() * benches.length)]!;
   const faults = bench.causes.filter(({ id }) => id !== 'nothing');
   const isHealthy = random() < HEALTHY;
   const fault = faults[Math.floor(random() * faults.length)]!;
   const cause = isHealthy ? bench.causes.find(({ id }) => id === 'nothing')! : fault;
-  const truth = bench.of(line, random)({ cause: cause.id, size: round(random(), 3) });
-  if (!known.has(bench)) known.set(bench, supposedOf(bench, line));
+  const truth = bench.of(line, random)({ cause: cause.id, size: roundedTo(random(), 3) });
+  if (!known.has(bench)) known.set(bench, supposedTruths(bench, line));
   const supposed = known.get(bench);
   if (isRefusal(truth) || !supposed) return undefined;
   const usual = supposed.find((each) => each.cause === 'nothing')!.ends[0];
@@ -65,9 +65,9 @@ function tryOne(seed: number, attempt: number, line: Line, known: Map<Bench, rea
     const error = errorOf(reading, usual[reading.id]!);
     const chance = random();
     const off = reading.signs || reading.minutes === 0 ? 0 : ((chance - 0.5) * error) / 2; // a quarter of what it may be off, either way
-    return { ...reading, error, shown: round(Math.max(reading.from ?? -Infinity, (truth as Truth)[reading.id]! + off), reading.digits), usual: usual[reading.id]! };
+    return { ...reading, error, shown: roundedTo(Math.max(reading.from ?? -Infinity, (truth as Truth)[reading.id]! + off), reading.digits), usual: usual[reading.id]! };
   });
-  const found = foundIn(readings);
+  const found = truthOf(readings);
   const free = readings.filter(({ minutes }) => minutes === 0);
   const isSeen = free.some(({ shown, usual: is, error }) => Math.abs(shown - is) > SEEN * error);
   if (!isHealthy && !isSeen) return undefined;
@@ -82,7 +82,7 @@ function tryOne(seed: number, attempt: number, line: Line, known: Map<Bench, rea
 function cheapestOf(readings: readonly ShownReading[], cause: string, found: Truth, supposed: readonly Supposed[]): readonly ShownReading[] | undefined {
   const free = readings.filter(({ minutes }) => minutes === 0);
   const open = supposed.filter((one) => !free.some((each) => tellsApart(each, found, one)));
-  return cheapest(readings.filter(({ minutes }) => minutes > 0), cause, found, open);
+  return cheapestReadings(readings.filter(({ minutes }) => minutes > 0), cause, found, open);
 } // prettier-ignore
 
 const knownOf = new WeakMap<Line, Map<Bench, readonly Supposed[] | undefined>>(); // worked out once for a house
@@ -99,14 +99,15 @@ export function drawFault(seed: number, line: Line): FaultCase | undefined {
 }
 
 /** A value as it is told: with its unit, or as a sign. */
-export const told = ({ unit, digits, signs }: Pick<BenchReading, 'unit' | 'digits' | 'signs'>, value: number): string =>
+export const valueInWords = ({ unit, digits, signs }: Pick<BenchReading, 'unit' | 'digits' | 'signs'>, value: number): string =>
   signs ? signs[value > 0.5 ? 1 : 0] : `${formatNumber(value, digits)}${unit}`; // prettier-ignore
 
 /** What a reading found, as a sentence. */
-export const answerOf = (reading: ShownReading): string => reading.finds(told(reading, reading.shown));
+export const readingInWords = (reading: ShownReading): string =>
+  reading.finds(valueInWords(reading, reading.shown));
 
 /** What stands before the trainee. */
 export function complaintOf({ bench, readings }: FaultCase): string {
   const find = (id: string) => readings.find((each) => each.id === id)!;
-  return bench.complaint((id) => told(find(id), find(id).shown), (id) => told(find(id), find(id).usual));
+  return bench.complaint((id) => valueInWords(find(id), find(id).shown), (id) => valueInWords(find(id), find(id).usual));
 } // prettier-ignore

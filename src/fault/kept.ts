@@ -10,7 +10,7 @@ export interface CaseDone {
   /** The code of the house that it was drawn in; none where it was kept before codes were. */
   readonly house?: string;
 }
-export const MOST_KEPT = 200; // cases; the oldest go first
+export const MOST_CASES_KEPT = 200; // cases; the oldest go first
 
 const done = record(
   {
@@ -20,7 +20,7 @@ const done = record(
   },
   { house: written(/^[0-9A-Z]{7}$/) },
 );
-const all = list(done, MOST_KEPT);
+const all = list(done, MOST_CASES_KEPT);
 
 /** Reads kept cases; undefined for a text that cannot be read in full. */
 export const readDone = (text: string): readonly CaseDone[] | undefined => quietly(all, jsonIn(text));
@@ -31,4 +31,4 @@ export const wasShown = (kept: readonly CaseDone[], seed: number, house: string)
 
 /** The cases with one more: one that was shown before keeps the points of its first go. */
 export const withDone = (all: readonly CaseDone[], one: Required<CaseDone>): readonly CaseDone[] =>
-  wasShown(all, one.seed, one.house) ? all : [...all, one].slice(-MOST_KEPT);
+  wasShown(all, one.seed, one.house) ? all : [...all, one].slice(-MOST_CASES_KEPT);

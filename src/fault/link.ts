@@ -1,9 +1,9 @@
 // A case in an address: #fault= and its number, so that a trainer sets the same for all; and the line to hand in.
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { isSeed, SEEDS } from '../shift/seed.ts';
 
 const MARK = '#fault=';
-export const LONGEST_NAME = 60; // characters, as in the class book
+export const LONGEST_NAME_ON_RESULT = 60; // characters, as in the class book
 
 export const linkOfFault = (seed: number): string => `${MARK}${seed}`;
 
@@ -13,7 +13,7 @@ export function faultOfLink(hash: string): number | { readonly problem: string }
   const given = hash.slice(MARK.length);
   const seed = /^[1-9]\d{0,5}$/.test(given) ? Number(given) : undefined;
   if (isSeed(seed)) return seed;
-  return { problem: `The link says case “${shown(given)}”; a case is a whole number from ${SEEDS[0]} to ${SEEDS[1]}.` }; // prettier-ignore
+  return { problem: `The link says case “${quotedGiven(given)}”; a case is a whole number from ${SEEDS[0]} to ${SEEDS[1]}.` }; // prettier-ignore
 }
 
 export interface HandedCase {
@@ -34,6 +34,6 @@ export const faultLine = (name: string, seed: number, house: string, { total, sp
 
 /** A name on one line and without a colon, which ends it. */
 function ofName(name: string): string {
-  const kept = name.replace(/[:\s]+/g, ' ').trim().slice(0, LONGEST_NAME).trim();
+  const kept = name.replace(/[:\s]+/g, ' ').trim().slice(0, LONGEST_NAME_ON_RESULT).trim();
   return kept === '' ? '' : `${kept}: `;
 } // prettier-ignore

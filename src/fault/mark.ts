@@ -1,9 +1,9 @@
 // What an answer at the fault desk is worth, and what each reading said for and against the causes.
 import { leftOpen } from '../core/fault/decide.ts';
-import { foundIn, type FaultCase, type ShownReading } from './draw.ts';
+import { truthOf, type FaultCase, type ShownReading } from './draw.ts';
 
 /** Points for the cause, for the first thing done and for the cost; and, where the cause is another, at most so many for what was ruled out. A trainer's rule, without a source. */
-export const POINTS = { cause: 50, first: 30, cost: 20, ruledOut: 20 } as const;
+export const FAULT_POINTS = { cause: 50, first: 30, cost: 20, ruledOut: 20 } as const;
 
 export interface FaultAnswer {
   readonly asked: readonly string[];
@@ -37,11 +37,11 @@ export interface FaultMark {
 const costOf = (readings: readonly ShownReading[]) => readings.reduce((sum, { minutes }) => sum + minutes, 0);
 
 /** Readings that the trainee has: those that everybody sees, and those asked for. */
-export const hadOf = ({ readings }: FaultCase, asked: readonly string[]): readonly ShownReading[] =>
+export const readingsHad = ({ readings }: FaultCase, asked: readonly string[]): readonly ShownReading[] =>
   readings.filter(({ id, minutes }) => minutes === 0 || asked.includes(id));
 
 /** Readings that were needed: the cheapest that decide it and, of those asked for, each that confirms the fault or looks for a danger. */
-export const neededOf = (
+export const readingsNeeded = (
   { readings, least, cause }: FaultCase,
   asked: readonly string[],
 ): readonly ShownReading[] =>
@@ -57,21 +57,21 @@ export const neededOf = (
  * `POINTS.ruledOut` that they had ruled out of the other causes left by what everybody sees.
  */
 export function markFault(of: FaultCase, { asked, cause, first }: FaultAnswer): FaultMark {
-  const had = hadOf(of, asked);
-  const found = foundIn(of.readings);
+  const had = readingsHad(of, asked);
+  const found = truthOf(of.readings);
   const open = leftOpen(had, found, of.supposed);
-  const before = leftOpen(hadOf(of, []), found, of.supposed);
+  const before = leftOpen(readingsHad(of, []), found, of.supposed);
   const bears = open.length < before.length;
   const [others, gone] = [before.length - 1, before.length - open.length]; // the true cause is open always
   const isCause = cause === of.cause.id;
   const isAgainst = had.some((each) => each.minutes > 0 && rulesOut(of, each).includes(cause));
   const isFirst = first === of.cause.first;
   const harm = of.bench.firsts.find(({ id }) => id === first)?.harms;
-  const [spent, least] = [costOf(had), costOf(neededOf(of, asked))];
+  const [spent, least] = [costOf(had), costOf(readingsNeeded(of, asked))];
   const isDecided = isCause && open.length === 1;
-  const cost = isDecided ? POINTS.cost * (spent <= least ? 1 : least / spent) : 0;
-  const ruledOut = !isCause && open.includes(cause) ? Math.round((POINTS.ruledOut * gone) / others) : 0;
-  const points = (isCause ? POINTS.cause : 0) + (isFirst ? POINTS.first : 0) + cost + ruledOut;
+  const cost = isDecided ? FAULT_POINTS.cost * (spent <= least ? 1 : least / spent) : 0;
+  const ruledOut = !isCause && open.includes(cause) ? Math.round((FAULT_POINTS.ruledOut * gone) / others) : 0;
+  const points = (isCause ? FAULT_POINTS.cause : 0) + (isFirst ? FAULT_POINTS.first : 0) + cost + ruledOut;
   return {
     isCause,
     isFirst,
@@ -91,6 +91,6 @@ export function markFault(of: FaultCase, { asked, cause, first }: FaultAnswer): 
 
 /** Causes that a reading by itself rules out, by their ids. */
 export function rulesOut({ bench, readings, supposed }: FaultCase, reading: ShownReading): readonly string[] {
-  const left = leftOpen([reading], foundIn(readings), supposed);
+  const left = leftOpen([reading], truthOf(readings), supposed);
   return bench.causes.map(({ id }) => id).filter((id) => !left.includes(id));
 }

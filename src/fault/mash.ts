@@ -1,7 +1,7 @@
 // The bench of a mash: the log has less extract than the house gets, and nobody knows why.
 import { mashBench, type MashCause, type MashBenchReading } from '../core/fault/mash.ts';
-import { houseOfTun, setupOf } from '../shift/tun/shift.ts';
-import { drawn, type Bench } from './bench.ts';
+import { houseOfTun, setupOfTun } from '../shift/tun/shift.ts';
+import { drawnBetween, type Bench } from './bench.ts';
 
 export const mash: Bench<MashCause, MashBenchReading> = {
   id: 'mash',
@@ -48,11 +48,11 @@ export const mash: Bench<MashCause, MashBenchReading> = {
     { id: 'force', says: 'Open the run-off fully and put the pump on it', harms: 'A set bed only draws tighter, and hot wort is under pressure.' },
   ],
   of: (line, chance) =>
-    mashBench(setupOf({ house: houseOfTun('', line), done: [] }), {
-      grist: line.house.gristTemperature + drawn(0, [-2, 2], chance),
-      converts: drawn(35, [30, 38], chance),
-      jar: drawn(20, [19, 21.5], chance),
-      malt: drawn(0, [-2.5, 0.5], chance),
-      flour: line.house.flour + drawn(0, [-0.6, 0.6], chance),
+    mashBench(setupOfTun({ house: houseOfTun('', line), done: [] }), {
+      grist: line.house.gristTemperature + drawnBetween(0, [-2, 2], chance),
+      converts: drawnBetween(35, [30, 38], chance),
+      jar: drawnBetween(20, [19, 21.5], chance),
+      malt: drawnBetween(0, [-2.5, 0.5], chance),
+      flour: line.house.flour + drawnBetween(0, [-0.6, 0.6], chance),
     }),
 }; // prettier-ignore

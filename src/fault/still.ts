@@ -1,7 +1,7 @@
 // The bench of a spirit run: less pure alcohol in the heart than the house makes of a charge.
 import { stillBench, type StillCause, type StillReading } from '../core/fault/still.ts';
 import { spiritCuts } from '../core/distilling/plan.ts';
-import { drawn, moreOrLess, type Bench } from './bench.ts';
+import { drawnBetween, moreOrLess, type Bench } from './bench.ts';
 
 const HOURS = 8; // h of a spirit still; common practice
 
@@ -51,9 +51,9 @@ export const still: Bench<StillCause, StillReading> = {
   of: ({ house, round }, chance) => {
     const { reflux, pressure } = round.spiritRun.setting;
     return stillBench({ charge: round.charge, reflux, pressure, cuts: spiritCuts(house), hours: HOURS }, {
-      rise: drawn(0, [-1, 1], chance),
-      cut: drawn(0, [-0.1, 0.1], chance),
-      less: drawn(0, [-0.2, 1], chance),
+      rise: drawnBetween(0, [-1, 1], chance),
+      cut: drawnBetween(0, [-0.1, 0.1], chance),
+      less: drawnBetween(0, [-0.2, 1], chance),
     });
   },
 }; // prettier-ignore

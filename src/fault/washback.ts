@@ -1,7 +1,7 @@
 // The bench of a washback: by its gravities the wash has less alcohol than it should by this hour.
 import { washbackBench, type WashbackCause, type WashbackReading } from '../core/fault/washback.ts';
-import { houseOfWashback, setupOf } from '../shift/washback/shift.ts';
-import { drawn, type Bench } from './bench.ts';
+import { houseOfWashback, setupOfWashback } from '../shift/washback/shift.ts';
+import { drawnBetween, type Bench } from './bench.ts';
 
 export const washback: Bench<WashbackCause, WashbackReading> = {
   id: 'washback',
@@ -48,10 +48,10 @@ export const washback: Bench<WashbackCause, WashbackReading> = {
     { id: 'stir', says: 'Stir the standing wash hard to wake it', harms: 'The gas comes out all at once, with the froth, and fills the room.' },
   ],
   of: (line, chance) =>
-    washbackBench(setupOf({ house: houseOfWashback('', line) } as Parameters<typeof setupOf>[0]), {
-      air: drawn(15, [13.5, 16.5], chance),
-      late: drawn(12, [10.8, 12.5], chance),
-      stained: drawn(0.05, [0.03, 0.08], chance),
-      acid: drawn(4.3, [4.2, 4.4], chance),
+    washbackBench(setupOfWashback({ house: houseOfWashback('', line) } as Parameters<typeof setupOfWashback>[0]), {
+      air: drawnBetween(15, [13.5, 16.5], chance),
+      late: drawnBetween(12, [10.8, 12.5], chance),
+      stained: drawnBetween(0.05, [0.03, 0.08], chance),
+      acid: drawnBetween(4.3, [4.2, 4.4], chance),
     }),
 }; // prettier-ignore

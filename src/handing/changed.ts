@@ -3,7 +3,7 @@ import type { House } from '../core/line/house.ts';
 import { waysOf } from '../core/line/change.ts';
 import { isRefusal } from '../core/refusal.ts';
 import type { WholeHouse } from '../house/codec.ts';
-import { enter } from '../house/entering.ts';
+import { enterFigure } from '../house/entering.ts';
 import { figureNames, type FigureName, type NumberName } from '../house/figures.ts';
 import type { LineWay } from '../house/line-of.ts';
 import { wayInBook } from '../house/line-with.ts';
@@ -23,7 +23,7 @@ export interface PersonalChanges {
   readonly spared: readonly FigureName[];
 }
 
-/** Figures as `enter` wants them: given, so that they do not move. */
+/** Figures as `enterFigure` wants them: given, so that they do not move. */
 const fixed = (names: readonly FigureName[]) => ({ given: Object.fromEntries(names.map((name) => [name, 'set' as const])), counted: {} }); // prettier-ignore
 
 /**
@@ -44,7 +44,7 @@ export function putInto(
   for (const figure of moving.filter((each) => figures.includes(each))) {
     const all = [...still, ...spared];
     const isFree = waysOf(figure).some((way) => !all.includes(way));
-    const entered = enter(now, figure, like[figure], fixed(isFree ? all : still), way);
+    const entered = enterFigure(now, figure, like[figure], fixed(isFree ? all : still), way);
     if ('problem' in entered) return entered;
     now = entered.house;
     still = [...still, figure];

@@ -2,22 +2,22 @@
 // A signature says that a file is as the holder of the key left it, and no page may say more. Of a newer release only what a person gave counts as changed.
 // Links that were sent are read for ever: tests/handing/promised-links.json.
 import { isData, jsonIn } from '../core/reading/data.ts';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { nameProblem } from '../house/name.ts';
 
-export const FORMAT = 'malt-spirit-handbook/signed';
-export const VERSION = 1;
+export const SIGNED_FORMAT = 'malt-spirit-handbook/signed';
+export const SIGNED_VERSION = 1;
 export const BIGGEST_FILE = 2_000_000; // bytes of a signed file that is still read; a house with its cask register needs about 800,000
 export const LAST_RELEASE = 9999;
 
 /** Kinds of text that are handed on, and what a reader calls each. Another is a row more. */
-export const kinds = { house: 'house', sheet: 'sheet of exercises' } as const;
-export type Kind = keyof typeof kinds;
+export const signedKinds = { house: 'house', sheet: 'sheet of exercises' } as const;
+export type Kind = keyof typeof signedKinds;
 
 export interface Envelope {
   readonly kind: Kind;
   readonly name: string;
-  /** The house as `encode` writes it, or a sheet's link. */
+  /** The house as `encodeHouse` writes it, or a sheet's link. */
   readonly text: string;
 }
 
@@ -32,17 +32,17 @@ export interface Release extends Envelope {
   readonly key: string;
 }
 export interface Signed extends Release {
-  /** Over `canonical`, ECDSA with SHA-256, in base64url. */
+  /** Over `canonicalText`, ECDSA with SHA-256, in base64url. */
   readonly signature: string;
 }
 
 /** The one text of a release that is signed: the same whatever a file's spaces and order. */
-export const canonical = ({ kind, name, release, date, signer, key, text }: Release): string =>
-  JSON.stringify([FORMAT, VERSION, kind, name, release, date, signer, key, text]);
+export const canonicalText = ({ kind, name, release, date, signer, key, text }: Release): string =>
+  JSON.stringify([SIGNED_FORMAT, SIGNED_VERSION, kind, name, release, date, signer, key, text]);
 
 /** A signed release as the text of a file. */
 export const fileText = (signed: Signed): string =>
-  JSON.stringify({ format: FORMAT, version: VERSION, ...signed }, null, 2);
+  JSON.stringify({ format: SIGNED_FORMAT, version: SIGNED_VERSION, ...signed }, null, 2);
 
 export type FileReading = { readonly signed: Signed } | { readonly problem: string };
 
@@ -62,24 +62,24 @@ export function readSigned(text: string): FileReading {
   if (data === undefined) return { problem: 'The signed file is damaged and cannot be read.' };
   if (!isData(data)) return { problem: 'This is not a signed file of this handbook.' };
   const { format, version, kind, name, release, date, signer, key, signature, text: carried } = data; // prettier-ignore
-  if (format !== FORMAT) return { problem: 'This is not a signed file of this handbook.' };
-  if (version !== VERSION)
+  if (format !== SIGNED_FORMAT) return { problem: 'This is not a signed file of this handbook.' };
+  if (version !== SIGNED_VERSION)
     return {
-      problem: `The signed file is of version ${shown(version)}; this handbook reads version ${VERSION}.`,
+      problem: `The signed file is of version ${quotedGiven(version)}; this handbook reads version ${SIGNED_VERSION}.`,
     };
-  if (typeof kind !== 'string' || !Object.hasOwn(kinds, kind))
+  if (typeof kind !== 'string' || !Object.hasOwn(signedKinds, kind))
     return {
-      problem: `The signed file holds a thing of the kind “${shown(kind)}”, which this handbook does not know.`,
+      problem: `The signed file holds a thing of the kind “${quotedGiven(kind)}”, which this handbook does not know.`,
     };
   const unnamed = nameProblem(name);
   if (unnamed !== undefined) return { problem: `The signed file has no name that can be used. ${unnamed}` };
   if (nameProblem(signer) !== undefined) return { problem: 'The signed file does not say who signed it.' };
   if (!isRelease(release))
     return {
-      problem: `The signed file gives “${shown(release)}” as its release; a release is a whole number from 1 to ${LAST_RELEASE}.`,
+      problem: `The signed file gives “${quotedGiven(release)}” as its release; a release is a whole number from 1 to ${LAST_RELEASE}.`,
     };
   if (typeof date !== 'string' || !DAY.test(date))
-    return { problem: `The signed file gives “${shown(date)}” as its day; a day reads 2026-05-14.` };
+    return { problem: `The signed file gives “${quotedGiven(date)}” as its day; a day reads 2026-05-14.` };
   if (typeof key !== 'string' || !KEY.test(key))
     return { problem: 'The key in the signed file is damaged, so the signature cannot be checked.' };
   if (typeof signature !== 'string' || !SIGNATURE.test(signature))

@@ -70,7 +70,7 @@ export interface Stated {
 }
 
 /** What a reader calls it. */
-export function labelOf(what: Changeable): string {
+export function labelOfOffer(what: Changeable): string {
   if (isPart(what)) return houseParts.find(({ id }) => id === what)?.title ?? what;
   if (isCounted(what)) return `${headOf(what)}, as counted`;
   return isChoiceName(what) ? choiceFigures[what].label : numberFigures[what as 'yeast'].label;
@@ -148,7 +148,7 @@ function knownTogether(
  * holds. What gives way does so by what the house holds, and never a figure that the release changed. A sentence where
  * both together cannot be.
  */
-export function merged(
+export function mergedRelease(
   three: Three,
   keeps: readonly string[],
   { changes, clashes }: Offer = offerOf(three),

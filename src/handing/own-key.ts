@@ -2,10 +2,10 @@
 import { isData, jsonIn } from '../core/reading/data.ts';
 import { entriesIn, quietly, whole } from '../core/reading/given.ts';
 import { nameProblem } from '../house/name.ts';
-import { kinds, LAST_RELEASE, type Envelope } from './envelope.ts';
+import { signedKinds, LAST_RELEASE, type Envelope } from './envelope.ts';
 import { secretKey, type SecretKey } from './signing.ts';
 
-export const KEY_FORMAT = 'malt-spirit-handbook/signing-key';
+export const SIGNING_KEY_FORMAT = 'malt-spirit-handbook/signing-key';
 const VERSION = 1;
 const MOST = 500; // things whose release is remembered
 
@@ -25,15 +25,15 @@ export const lastRelease = (released: OwnKey['released'], thing: string): number
 
 /** The key as a text for this browser or for a file of the owner's. */
 export const keyText = (own: OwnKey): string =>
-  JSON.stringify({ format: KEY_FORMAT, version: VERSION, ...own }, null, 2);
+  JSON.stringify({ format: SIGNING_KEY_FORMAT, version: VERSION, ...own }, null, 2);
 
-const THING = new RegExp(`^(?:${Object.keys(kinds).join('|')}):`);
+const THING = new RegExp(`^(?:${Object.keys(signedKinds).join('|')}):`);
 
 /** Reads a key, strictly; whether its halves belong together only the browser can tell. */
 export function readKey(text: string): { readonly own: OwnKey } | { readonly problem: string } {
   const data = jsonIn(text);
   if (data === undefined) return { problem: 'The file of the key is damaged and cannot be read.' };
-  if (!isData(data) || data['format'] !== KEY_FORMAT)
+  if (!isData(data) || data['format'] !== SIGNING_KEY_FORMAT)
     return { problem: 'This is not a key of this handbook.' };
   if (data['version'] !== VERSION)
     return { problem: 'This key was saved by a newer handbook, and this one cannot read it.' };

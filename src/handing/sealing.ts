@@ -1,7 +1,7 @@
 // Sealing to a trainer's public key, which only the key file opens: ECDH on P-256 (SP 800-56A), HKDF with SHA-256 (RFC 5869), AES-GCM of 256 bits (SP 800-38D), all by the browser's own Web Crypto.
-import { isData, jsonIn, own } from '../core/reading/data.ts';
+import { isData, jsonIn, ownValue } from '../core/reading/data.ts';
 import { quietly } from '../core/reading/given.ts';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { fromBase64url, toBase64url } from '../house/base64url.ts';
 import { publicOf, secretKey, type SecretKey } from './signing.ts';
 
@@ -10,7 +10,7 @@ const POINT = 65; // bytes of a public key: a point of the curve, uncompressed
 const IV = 12; // bytes that AES-GCM begins with
 const TAG = 16; // bytes by which it knows that nothing was changed
 const PURPOSE = 'malt-spirit-handbook/seal 1'; // so that a key made here serves nothing else
-export const KEY_FORMAT = 'malt-spirit-handbook/seal-key';
+export const SEAL_KEY_FORMAT = 'malt-spirit-handbook/seal-key';
 const KEY_VERSION = 1; // raised when the text changes its meaning; the old one is read ever after
 export const PUBLIC_KEY = /^[\w-]{87}$/;
 
@@ -78,14 +78,14 @@ export async function digestOf(text: string): Promise<string> {
 
 /** The text of a key's file. */
 export const sealKeyText = (key: SecretKey): string =>
-  JSON.stringify({ format: KEY_FORMAT, version: KEY_VERSION, key }, undefined, 1);
+  JSON.stringify({ format: SEAL_KEY_FORMAT, version: KEY_VERSION, key }, undefined, 1);
 
 /** Reads a key's file; a sentence when it is none. */
 export function readSealKey(text: string): SecretKey | string {
   const damaged = 'This is no key of sealed sheets, or it is damaged.';
   const given = jsonIn(text);
-  if (!isData(given) || given['format'] !== KEY_FORMAT) return damaged;
+  if (!isData(given) || given['format'] !== SEAL_KEY_FORMAT) return damaged;
   if (given['version'] !== KEY_VERSION)
-    return `The key is of version ${shown(given['version'])}; this handbook reads version ${KEY_VERSION}.`;
-  return quietly<SecretKey>(secretKey, own(given, 'key')) ?? damaged;
+    return `The key is of version ${quotedGiven(given['version'])}; this handbook reads version ${KEY_VERSION}.`;
+  return quietly<SecretKey>(secretKey, ownValue(given, 'key')) ?? damaged;
 }

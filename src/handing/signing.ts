@@ -1,7 +1,7 @@
 // Keys, signatures and fingerprints by the browser's own Web Crypto: ECDSA on P-256 with SHA-256 (FIPS 186-5), which every browser of today has.
 import { oneOf, record, written } from '../core/reading/given.ts';
 import { fromBase64url, toBase64url } from '../house/base64url.ts';
-import { canonical, type Release, type Signed } from './envelope.ts';
+import { canonicalText, type Release, type Signed } from './envelope.ts';
 
 const CURVE = { name: 'ECDSA', namedCurve: 'P-256' } as const;
 const SIGNING = { name: 'ECDSA', hash: 'SHA-256' } as const;
@@ -17,7 +17,7 @@ export const secretKey = record({ kty: oneOf(['EC']), crv: oneOf(['P-256']), x: 
 /** False where the page came by an address that browsers do not trust with keys, such as plain http from another machine. */
 export const canSign = (): boolean => globalThis.crypto?.subtle !== undefined;
 
-const bytesOf = (release: Release) => new TextEncoder().encode(canonical(release));
+const bytesOf = (release: Release) => new TextEncoder().encode(canonicalText(release));
 
 /** Makes a key pair. */
 export async function makeKey(): Promise<SecretKey> {
@@ -31,17 +31,17 @@ export const publicOf = ({ x, y }: SecretKey): string =>
   toBase64url(Uint8Array.from([4, ...fromBase64url(x)!, ...fromBase64url(y)!]));
 
 /** True when a key signs, and what it signs is by the public key beside it. */
-export async function isSound(key: SecretKey): Promise<boolean> {
+export async function isKeySound(key: SecretKey): Promise<boolean> {
   try {
     const trial = { kind: 'house', name: 'trial', release: 1, date: '', signer: '', text: '' } as const;
-    return await fits(await signed(trial, key));
+    return await signatureFits(await signedRelease(trial, key));
   } catch {
     return false;
   }
 }
 
 /** Signs a release. */
-export async function signed(release: Omit<Release, 'key'>, key: SecretKey): Promise<Signed> {
+export async function signedRelease(release: Omit<Release, 'key'>, key: SecretKey): Promise<Signed> {
   const secret = await crypto.subtle.importKey('jwk', { ...key }, CURVE, false, ['sign']);
   const whole: Release = { ...release, key: publicOf(key) };
   const signature = await crypto.subtle.sign(SIGNING, secret, bytesOf(whole));
@@ -55,7 +55,7 @@ function exactly(text: string): Uint8Array<ArrayBuffer> {
 }
 
 /** True when the release is as the holder of the key in it left it. */
-export async function fits(release: Signed): Promise<boolean> {
+export async function signatureFits(release: Signed): Promise<boolean> {
   try {
     const key = await crypto.subtle.importKey('raw', exactly(release.key), CURVE, false, ['verify']);
     return await crypto.subtle.verify(SIGNING, key, exactly(release.signature), bytesOf(release));
@@ -65,7 +65,7 @@ export async function fits(release: Signed): Promise<boolean> {
 }
 
 /** A public key in groups of digits, to be compared aloud: the first 16 bytes of its SHA-256 hash, in tens. */
-export async function fingerprint(key: string): Promise<string> {
+export async function keyFingerprint(key: string): Promise<string> {
   const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', fromBase64url(key)!));
   const number = hash.slice(0, 16).reduce((sum, byte) => sum * 256n + BigInt(byte), 0n);
   const digits = String(number % 10n ** BigInt(4 * GROUPS)).padStart(4 * GROUPS, '0');

@@ -3,7 +3,7 @@
 declare const __BOOK__: string | undefined; // put there when the site is built
 
 /** The stamp: “0.1.0-ab12cd”. Two builds with the same stamp reckon alike. */
-export const book: string = typeof __BOOK__ === 'undefined' ? 'not built' : __BOOK__;
+export const bookStamp: string = typeof __BOOK__ === 'undefined' ? 'not built' : __BOOK__;
 
 /** Whose figures, and by which book, in small print: “Harrowmere · book 0.1.0-ab12cd”. */
-export const stamp = (house: string): string => `${house} · book ${book}`;
+export const stampInWords = (house: string): string => `${house} · book ${bookStamp}`;

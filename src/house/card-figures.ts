@@ -9,9 +9,9 @@ import {
   type Stage,
   type Things,
 } from '../core/figures/index.ts';
-import { spokenAs } from '../core/line/spoken.ts';
+import { spokenNumber } from '../core/line/spoken.ts';
 import type { Line } from '../core/line/line.ts';
-import { figureValue, kindOfFigure, secondOf, wholeOf } from './prose.ts';
+import { figureValue, kindOfFigure, secondFigureText, wholeCountOf } from './prose.ts';
 
 export interface CardFigure {
   readonly id: FigureId;
@@ -38,7 +38,7 @@ export function saidOnCard({ id, path, things }: CardFigure, line: Line, counted
   const { kind } = kindOfFigure(path)!;
   const value = counted ?? figureValue(line, path);
   const isMean = figureTable[id].digits !== undefined; // its other side gives it with decimals, so a whole more would contradict it
-  const said = spokenAs(kind, isMean ? value : wholeOf(path, value), things);
+  const said = spokenNumber(kind, isMean ? value : wholeCountOf(path, value), things);
   const full = id === 'casksInStore' && counted === undefined ? ', once the store is full' : '';
-  return said + full + secondOf(line, path);
+  return said + full + secondFigureText(line, path);
 }

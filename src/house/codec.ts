@@ -1,7 +1,7 @@
 // A house as text and back. Reading is strict, and says what it could not use instead of dropping it.
 import { isData, jsonIn } from '../core/reading/data.ts';
 import type { House } from '../core/line/house.ts';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import {
   builtInHouse,
   builtInName,
@@ -11,15 +11,15 @@ import {
   numberFigures,
   type NumberName,
 } from './figures.ts';
-import { few } from './few.ts';
+import { fewProblems } from './few-problems.ts';
 import { problemOfHouse } from './line-of.ts';
 import { nameProblem, plainName } from './name.ts';
 import { partsIn, type HouseParts } from './parts/part.ts';
 import { problemOf } from './problem-of.ts';
 
-export const FORMAT = 'malt-spirit-handbook/house';
-export const VERSION = 2;
-const READ = [1, VERSION]; // version 1 had figures alone
+export const HOUSE_FORMAT = 'malt-spirit-handbook/house';
+export const HOUSE_VERSION = 2;
+const READ = [1, HOUSE_VERSION]; // version 1 had figures alone
 const LONGEST = 400_000; // characters of a saved house that are still read; figures need 1,500, a group of casks up to 1,000
 
 export interface NamedHouse {
@@ -42,15 +42,15 @@ export interface HouseRead extends WholeHouse {
 }
 
 /** A figure's value as the reader would type it: no unit, no needless zeros. */
-export function typed(name: NumberName, value: number): string {
+export function typedValue(name: NumberName, value: number): string {
   if (numberFigures[name].kind === 'gravity') return value.toFixed(4).replace(/0$/, '');
   return String(Number(value.toFixed(4))).replace('-', '−');
 }
 
 /** The text that keeps a house: JSON with its format and version; without parts where it has none. */
-export function encode({ name, house, parts = {} }: NamedHouse & Partial<WholeHouse>): string {
+export function encodeHouse({ name, house, parts = {} }: NamedHouse & Partial<WholeHouse>): string {
   const kept = Object.keys(parts).length > 0 ? { parts } : {};
-  return JSON.stringify({ format: FORMAT, version: VERSION, name, figures: house, ...kept });
+  return JSON.stringify({ format: HOUSE_FORMAT, version: HOUSE_VERSION, name, figures: house, ...kept });
 }
 
 const noParts = (given: unknown) => ({ parts: {}, unusable: given === undefined ? [] : [given] });
@@ -68,17 +68,17 @@ const unusable = (problem: string): HouseRead => ({
  * Reads a house from its text. Figures that are missing take the built-in value; a figure that is unknown,
  * out of range or in contradiction with the others is left out and told of.
  */
-export function decode(text: string): HouseRead {
+export function decodeHouse(text: string): HouseRead {
   if (text.length > LONGEST)
     return unusable(`The text is ${text.length} characters long; a house has at most ${LONGEST}.`);
   const data = jsonIn(text);
   if (data === undefined) return unusable('The saved house is damaged and cannot be read.');
-  if (!isData(data) || data['format'] !== FORMAT || !isData(data['figures'])) {
+  if (!isData(data) || data['format'] !== HOUSE_FORMAT || !isData(data['figures'])) {
     return unusable('The saved text is not a house of this handbook.');
   }
   if (!READ.some((version) => version === data['version'])) {
     return unusable(
-      `The saved house is of version ${shown(data['version'])}; this handbook reads versions ${READ.join(' and ')}.`,
+      `The saved house is of version ${quotedGiven(data['version'])}; this handbook reads versions ${READ.join(' and ')}.`,
     );
   }
   const given = data['figures'];
@@ -95,13 +95,13 @@ export function decode(text: string): HouseRead {
   problems.push(
     ...Object.keys(given)
       .filter((name) => !isNumberName(name) && !isChoiceName(name))
-      .map((name) => `“${shown(name)}” is not a figure of this handbook.`),
+      .map((name) => `“${quotedGiven(name)}” is not a figure of this handbook.`),
   );
   const { parts, unusable: notParts } = isData(data['parts'])
     ? partsIn(data['parts'])
     : noParts(data['parts']);
   problems.push(
-    ...notParts.map((id) => `“${shown(id)}” is not a part of a house that this handbook can read.`),
+    ...notParts.map((id) => `“${quotedGiven(id)}” is not a part of a house that this handbook can read.`),
   );
   const house: House = { ...builtInHouse, ...Object.fromEntries(sound.map((name) => [name, given[name]])) };
   const wrong = problemOfHouse(house, parts);
@@ -112,9 +112,9 @@ export function decode(text: string): HouseRead {
       name,
       house: builtInHouse,
       parts,
-      problems: few([wrong, ...problems]),
+      problems: fewProblems([wrong, ...problems]),
       isHouse: true,
       isNamed,
     };
-  return { name, house, parts, problems: few(problems), isHouse: true, isNamed };
+  return { name, house, parts, problems: fewProblems(problems), isHouse: true, isNamed };
 }

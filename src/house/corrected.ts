@@ -45,13 +45,13 @@ const remembered = new Map(
 );
 
 /** How a sentence names a remembered figure, and its stage. */
-export function nameOf(path: string): { readonly name: string; readonly stage: Stage } {
+export function nameOfRemembered(path: string): { readonly name: string; readonly stage: Stage } {
   const id = remembered.get(path)!;
   return { name: headOf(id), stage: stageOf(id) };
 }
 
 /** Every remembered figure of a line, as the book tells it. */
-export const figuresOf = (line: Line): ToldFigures =>
+export const rememberedFigures = (line: Line): ToldFigures =>
   Object.fromEntries([...remembered.keys()].map((path) => [path, figureText(line, path)]));
 
 /** What is told otherwise now, with what was corrected before and not yet taken note of: each from what the reader saw last. */
@@ -68,7 +68,7 @@ const isText = (value: unknown): value is string => typeof value === 'string';
 const isTold = (value: unknown): value is string => isText(value) && value.length <= LONGEST_TEXT;
 
 /** What is remembered of each house, by its name, from the text that is kept. What cannot be read is forgotten: it can only be told anew. */
-export function readTold(text: string | null): ReadonlyMap<string, LastTold> {
+export function readRemembered(text: string | null): ReadonlyMap<string, LastTold> {
   const data = jsonIn(text ?? '', LONGEST);
   const all = new Map<string, LastTold>();
   for (const entry of Array.isArray(data) ? data : []) {
@@ -95,7 +95,7 @@ export function readTold(text: string | null): ReadonlyMap<string, LastTold> {
 }
 
 /** The text to keep, with what is now told of one house. */
-export function withTold(all: ReadonlyMap<string, LastTold>, name: string, told: LastTold): string {
+export function withRemembered(all: ReadonlyMap<string, LastTold>, name: string, told: LastTold): string {
   const others = [...all].filter(([each]) => each !== name);
   return JSON.stringify([...others, [name, told]].slice(-MOST));
 }

@@ -3,7 +3,7 @@ import { mashReadings, waysOf, type Giving, type MashReading } from '../core/lin
 import type { House } from '../core/line/house.ts';
 import { line } from '../core/line/line.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { propose, proposeExtract, type ProposedHouse } from './propose.ts';
+import { proposeFigure, proposeExtract, type ProposedHouse } from './propose.ts';
 import { numberFigures, type FigureName } from './figures.ts';
 import type { LineWay } from './line-of.ts';
 import type { Known } from './parts/known.ts';
@@ -31,7 +31,7 @@ export type Entered = ProposedHouse & { readonly gives?: Giving };
  * with which the house runs; when all are known, their readings stand as given and the mash efficiency follows from them, or,
  * where that would be more than all of an extract that nobody has given, the extract. No figure that is known moves.
  */
-export function enter(
+export function enterFigure(
   before: House,
   figure: FigureName,
   value: unknown,
@@ -42,7 +42,7 @@ export function enter(
   const free = ways.filter((way) => !(way in given));
   const open: readonly (Giving | undefined)[] =
     free.length > 0 ? free : [ways.length > 0 ? 'efficiency' : undefined];
-  const tried = open.map((gives) => ({ proposal: propose(before, figure, value, gives, way), gives }));
+  const tried = open.map((gives) => ({ proposal: proposeFigure(before, figure, value, gives, way), gives }));
   if (free.length === 0 && !('solubleExtract' in given) && isMashReading(figure))
     tried.push({ proposal: proposeExtract(before, figure, value, way), gives: open[0] });
   const { proposal, gives } = tried.find(({ proposal }) => !('problem' in proposal)) ?? tried[0]!;

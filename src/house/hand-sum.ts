@@ -4,7 +4,7 @@ import type { KindName } from '../core/kinds.ts';
 import { numberAt } from '../core/line/beside.ts';
 import type { Line } from '../core/line/line.ts';
 import type { SourceId } from '../core/sources.ts';
-import { kindOfFigure, wholeOf } from './prose.ts';
+import { kindOfFigure, wholeCountOf } from './prose.ts';
 
 /** A number that a sum takes: a figure by its place in the line, or one that the core reckons from it, with its kind. */
 export type SumUse = string | readonly [kind: KindName, of: (line: Line) => number];
@@ -56,7 +56,7 @@ export interface WorkedSum {
 }
 
 /** A sum with the numbers of a line; undefined where the line has one of them not, or the sum gives no number. */
-export function worked({ uses, gives, sum, of, digits }: HandSum, line: Line): WorkedSum | undefined {
+export function workedSum({ uses, gives, sum, of, digits }: HandSum, line: Line): WorkedSum | undefined {
   const values: Record<string, number> = {};
   const texts: Record<string, string> = {};
   for (const [name, use] of Object.entries(uses)) {
@@ -75,9 +75,9 @@ export function worked({ uses, gives, sum, of, digits }: HandSum, line: Line): W
 const NEAR = 0.01; // part of a figure by which a sum of rounded numbers may miss it: liquids that mix change in volume by half of this, and rounding takes less
 
 /** True where a sum comes to the figure that the book tells: a house of three distillations, or of several malts, has figures that no short sum gives. */
-export const comesTo = ({ value }: WorkedSum, path: string, line: Line): boolean => {
+export const sumComesTo = ({ value }: WorkedSum, path: string, line: Line): boolean => {
   const own = numberAt(line, path);
   if (own === undefined) return false;
   const apart = Math.abs(value - own) <= NEAR * Math.abs(own);
-  return apart || wholeOf(path, value) === wholeOf(path, own);
+  return apart || wholeCountOf(path, value) === wholeCountOf(path, own);
 };

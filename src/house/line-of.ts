@@ -12,7 +12,7 @@ let way: LineWay = line;
 let reckoned = new WeakMap<House, Line | Refusal>();
 
 /** Says in which way lines are reckoned from now on. */
-export function goBy(next: LineWay): void {
+export function reckonBy(next: LineWay): void {
   way = next;
   reckoned = new WeakMap();
 }
@@ -27,7 +27,7 @@ export function lineIn(house: House): Line | Refusal {
 const ownWays = new WeakMap<House, LineWay>();
 
 /** Says in which way a house is reckoned that is not the house of the page: one that a sheet is about, or practice. */
-export function goesBy(house: House, own: LineWay): void {
+export function reckonHouseBy(house: House, own: LineWay): void {
   let found: Line | Refusal | undefined;
   ownWays.set(house, (its) => (found ??= own(its)));
 }
@@ -35,7 +35,7 @@ export function goesBy(house: House, own: LineWay): void {
 /** The house of the page as one to draw from: its line is the one that the book tells. */
 export function asInBook(house: House): House {
   const own = { ...house };
-  goesBy(own, () => {
+  reckonHouseBy(own, () => {
     const found = lineIn(house);
     return isRefusal(found) ? line(house) : found;
   });

@@ -13,7 +13,7 @@ import type { NumberName } from './figures.ts';
 import type { LineWay } from './line-of.ts';
 import { bottlesPart } from './parts/bottles.ts';
 import { laidElsewhere } from './parts/laid-elsewhere.ts';
-import { malts as maltsPart, type Malts, type NamedCampaign } from './parts/malts.ts';
+import { maltsPart, type Malts, type NamedCampaign } from './parts/malts.ts';
 import { readPart, type HouseParts } from './parts/part.ts';
 import { plantPart } from './parts/plant.ts';
 

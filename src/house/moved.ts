@@ -3,7 +3,7 @@ import { figureIds, figureTable, headOf, pathsOf } from '../core/figures/index.t
 import { formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import type { Line } from '../core/line/line.ts';
-import { countsWhole, FEW, figureValue, kindOfFigure, wholeOf } from './prose.ts';
+import { countsWhole, FEW_THINGS, figureValue, kindOfFigure, wholeCountOf } from './prose.ts';
 
 /** The figures looked at, in the order of the line, with how a sentence names them. */
 const watched = figureIds
@@ -30,11 +30,11 @@ function pair(path: string, a: number, b: number, hasMoved: boolean): readonly [
   const { kind } = kindOfFigure(path)!;
   const { unit, digits: own } = kinds[kind];
   const most = Math.max(Math.abs(a), Math.abs(b));
-  const isWhole = countsWhole(path) === 'down' || (countsWhole(path) === 'up' && most >= FEW);
+  const isWhole = countsWhole(path) === 'down' || (countsWhole(path) === 'up' && most >= FEW_THINGS);
   const needed = hasMoved ? -Math.floor(Math.log10(Math.abs(b - a))) : 0;
   const digits = isWhole ? 0 : Math.min(MOST_DIGITS, Math.max(most >= 1000 ? 0 : own, needed));
   const text = (value: number) =>
-    `${formatNumber(isWhole ? wholeOf(path, value) : value, digits)} ${unit}`.trim();
+    `${formatNumber(isWhole ? wholeCountOf(path, value) : value, digits)} ${unit}`.trim();
   return [text(a), text(b)];
 }
 

@@ -1,5 +1,5 @@
 // The name of a house: one line of letters and signs, whatever a file, a link or a field gives.
-import { shown, UNSEEN } from '../core/shown.ts';
+import { quotedGiven, UNSEEN } from '../core/quoted-given.ts';
 
 const LONGEST = 80; // UTF-16 units
 const LONGEST_READ = 100_000; // UTF-16 units of a text that are looked at, what is left out among them
@@ -23,11 +23,11 @@ export function plainName(text: string): string {
 }
 
 /** A name that an older build let pass, told from one that reads the same. */
-export const seenName = (name: string): string => name.replace(UNSEEN, '\ufffd');
+export const visibleName = (name: string): string => name.replace(UNSEEN, '\ufffd');
 
 /** What is wrong with a name, or nothing. */
 export function nameProblem(given: unknown): string | undefined {
   if (typeof given === 'string' && given !== '' && plainName(given) === given) return undefined;
-  const what = shown(given) === '' ? 'nothing' : `“${shown(given)}”`;
+  const what = quotedGiven(given) === '' ? 'nothing' : `“${quotedGiven(given)}”`;
   return `The name of the house: ${what} was given; it can have up to ${LONGEST} characters on one line, at least one of them a letter or sign, and none that cannot be seen.`;
 }

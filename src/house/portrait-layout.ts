@@ -1,7 +1,7 @@
 // Where things stand on the house's portrait, in millimetres of an A4 sheet on its side; on A3 all is larger alike.
 import type { CaskSizeShares } from './portrait-vessels.ts';
 
-export const [WIDE, HIGH] = [297, 210];
+export const [PORTRAIT_WIDTH, PORTRAIT_HEIGHT] = [297, 210];
 
 /** A room between its walls, from the floor up. */
 export interface RoomPlace {
@@ -18,18 +18,21 @@ export interface StandingVessel {
 }
 
 /** The two floors: ridge, ceiling and floor of each. */
-export const floors = [
+export const portraitFloors = [
   { ridge: 37, ceiling: 45, floor: 87 },
   { ridge: 114, ceiling: 122, floor: 164 },
 ] as const;
-export const [LEFT, RIGHT] = [16, WIDE - 16]; // inner faces of the end walls
+export const [PORTRAIT_LEFT, PORTRAIT_RIGHT] = [16, PORTRAIT_WIDTH - 16]; // inner faces of the end walls
 
 const clamp = (value: number, low: number, high: number) => Math.min(high, Math.max(low, value));
 
 /** The inner walls of both floors, by how many mash tuns and stills there are. */
-export const wallsOf = (tuns: number, stills: number): readonly [readonly number[], readonly number[]] => {
+export const innerWalls = (tuns: number, stills: number): readonly [readonly number[], readonly number[]] => {
   const mash = clamp(48 + 12 * tuns, 60, 84);
-  return [[LEFT + 49, LEFT + 94, LEFT + 94 + mash], [LEFT + clamp(64 + 24 * stills, 116, 166)]];
+  return [
+    [PORTRAIT_LEFT + 49, PORTRAIT_LEFT + 94, PORTRAIT_LEFT + 94 + mash],
+    [PORTRAIT_LEFT + clamp(64 + 24 * stills, 116, 166)],
+  ];
 };
 
 const BEHIND = 0.2; // of a vessel's height by which each rank stands above the one before it
@@ -92,7 +95,7 @@ export function inTiers(mix: CaskSizeShares, { left, right, floor, height }: Roo
 } // prettier-ignore
 
 /** A text broken into lines of at most so many characters, where there are spaces. */
-export function wrapped(text: string, most: number): readonly string[] {
+export function wrappedLines(text: string, most: number): readonly string[] {
   return text.split(' ').reduce<string[]>((lines, word) => {
     const last = lines.at(-1);
     if (last === undefined || last.length + 1 + word.length > most) return [...lines, word];
@@ -103,5 +106,5 @@ export function wrapped(text: string, most: number): readonly string[] {
 const LETTER = 0.5; // of its height: mean width of a letter of a serif
 
 /** Letters as high as wanted, or as the room allows, mm. */
-export const fitted = (text: string, wanted: number, room: number, letter = LETTER): string =>
+export const letterHeight = (text: string, wanted: number, room: number, letter = LETTER): string =>
   Math.min(wanted, room / (Math.max(1, [...text].length) * letter)).toFixed(2);

@@ -8,7 +8,10 @@ import { withinReading } from '../core/line/within-reading.ts';
 import type { Line } from '../core/line/line.ts';
 import type { HowKnown, PortraitFigure } from './portrait.ts';
 
-export const MARKS: Partial<Readonly<Record<FigureStanding, string>>> = { counted: '●', estimate: '○' };
+export const STANDING_MARKS: Partial<Readonly<Record<FigureStanding, string>>> = {
+  counted: '●',
+  estimate: '○',
+};
 const told: readonly FigureStanding[] = ['measured', 'set', 'follows', 'computed', 'counted', 'estimate'];
 const list = (all: readonly string[]) =>
   all.length < 2 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
@@ -18,7 +21,9 @@ function howMany(figures: readonly PortraitFigure[], isBuiltIn: boolean): string
   if (figures.length === 0) return 'No figure of the house is told here.';
   const ways = told.flatMap((way) => {
     const many = figures.filter(({ standing }) => standing === way || (isBuiltIn && way === 'set' && standing === 'unknown')).length; // prettier-ignore
-    return many === 0 ? [] : [`${many} ${MARKS[way] ? `(${MARKS[way]}) ` : ''}${standings[way]}`];
+    return many === 0
+      ? []
+      : [`${many} ${STANDING_MARKS[way] ? `(${STANDING_MARKS[way]}) ` : ''}${standings[way]}`];
   });
   return `${figures.length} ${figures.length === 1 ? 'figure' : 'figures'}: ${list(ways)}.`;
 }
@@ -53,7 +58,7 @@ function whetherTheyAgree(
 } // prettier-ignore
 
 /** The foot, sentence by sentence; `hangs` says whether a computed figure hangs on what is not known. */
-export const footOf = (
+export const portraitFoot = (
   figures: readonly PortraitFigure[],
   line: Line,
   known: HowKnown,

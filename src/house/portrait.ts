@@ -3,9 +3,9 @@ import { pathsOf, type FigureId } from '../core/figures/index.ts';
 import type { FigureStanding } from '../core/figures/standing.ts';
 import { numberAt } from '../core/line/beside.ts';
 import type { Line } from '../core/line/line.ts';
-import { UNSEEN } from '../core/shown.ts';
+import { UNSEEN } from '../core/quoted-given.ts';
 import { builtInLine } from './line-of.ts';
-import { secondOf, textOfFigure } from './prose.ts';
+import { secondFigureText, textOfFigure } from './prose.ts';
 
 export const LONGEST_WORDS = 100; // characters of the house's own line under its name
 
@@ -17,7 +17,7 @@ export const ownWords = (text: string): string =>
     .trim();
 
 /** The figures of each room, by the words under which they hang on the wall. */
-export const rooms = {
+export const portraitRooms = {
   malt: { title: 'The malt', figures: { barley: 'Barley for a mash', maltPerYear: 'Malt a year' } },
   mill: { title: 'The mill', figures: { maltPerMash: 'Malt a mash', millingTime: 'Milled in' } },
   mash: {
@@ -51,8 +51,8 @@ export const rooms = {
     },
   },
 } as const satisfies Record<string, { title: string; figures: Partial<Record<FigureId, string>> }>; // prettier-ignore
-export type RoomName = keyof typeof rooms;
-export const roomNames = Object.keys(rooms) as readonly RoomName[];
+export type RoomName = keyof typeof portraitRooms;
+export const portraitRoomNames = Object.keys(portraitRooms) as readonly RoomName[];
 
 export interface PortraitFigure {
   readonly id: FigureId;
@@ -77,16 +77,16 @@ function figureOf(id: FigureId, words: string, line: Line, known: HowKnown): Por
   const text = textOfFigure(id, value);
   if (standing === 'estimate' && text === textOfFigure(id, at(builtInLine())!)) return undefined;
   if (id === 'casksInStore' && known.counted(id) === undefined) words = 'Casks in a full store';
-  return { id, words, text: text + secondOf(line, pathsOf(id)[0]!), standing };
+  return { id, words, text: text + secondFigureText(line, pathsOf(id)[0]!), standing };
 }
 
 /** The figures of a room, without those that are left out. */
-export const figuresIn = (
+export const figuresOfRoom = (
   room: RoomName,
   line: Line,
   known: HowKnown,
   left: ReadonlySet<string>,
 ): readonly PortraitFigure[] =>
-  (Object.entries(rooms[room].figures) as [FigureId, string][])
+  (Object.entries(portraitRooms[room].figures) as [FigureId, string][])
     .filter(([id]) => !left.has(id))
     .flatMap(([id, words]) => figureOf(id, words, line, known) ?? []);

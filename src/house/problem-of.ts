@@ -1,6 +1,6 @@
 // What is wrong with one value of a figure, at every door alike.
 import { rangeProblem } from '../core/format.ts';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { choiceFigures, isChoiceName, numberFigures, type FigureName } from './figures.ts';
 
 /** What is wrong with one value of a figure on its own, or nothing: names the figure, what was given, what is allowed. */
@@ -8,7 +8,7 @@ export function problemOf(name: FigureName, value: unknown): string | undefined 
   if (isChoiceName(name)) {
     const { label, options } = choiceFigures[name];
     if (typeof value === 'string' && Object.hasOwn(options, value)) return undefined;
-    return `${label}: “${shown(value)}” is not one of ${Object.keys(options).join(', ')}.`;
+    return `${label}: “${quotedGiven(value)}” is not one of ${Object.keys(options).join(', ')}.`;
   }
   const { label, range, kind } = numberFigures[name];
   if (typeof value === 'number' && value >= range[0] && value <= range[1]) return undefined;

@@ -22,7 +22,7 @@ export type ProposedHouse = (ChangedHouse & { readonly line: Line }) | { readonl
  * The house with one figure changed and what gives way to it, when all that moves stays in range and the line still
  * runs, reckoned in a way; otherwise the sentence that says why not.
  */
-export function propose(
+export function proposeFigure(
   house: House,
   name: FigureName,
   value: unknown,

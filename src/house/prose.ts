@@ -33,15 +33,15 @@ export function kindOfFigure(path: string): { kind: KindName; amount: boolean } 
 
 const HAIR = 1e-9; // part of a count: rounding must not take the last one, nor add one
 /** Things: below so many a mean keeps its decimals. */
-export const FEW = 10;
+export const FEW_THINGS = 10;
 
 /** Which way a count goes to whole things; undefined for what is not counted. */
 export const countsWhole = (path: string): 'up' | 'down' | undefined => lineFigures.get(path)?.whole;
 
 /** A count as whole things, where the table of figures says how. */
-export function wholeOf(path: string, mean: number): number {
+export function wholeCountOf(path: string, mean: number): number {
   const whole = lineFigures.get(path)?.whole;
-  if (!whole || mean < FEW) return mean;
+  if (!whole || mean < FEW_THINGS) return mean;
   const nearest = Math.round(mean);
   if (Math.abs(mean - nearest) < HAIR * mean) return nearest;
   return whole === 'up' ? Math.ceil(mean) : Math.floor(mean);
@@ -60,17 +60,17 @@ function givenDigits(value: number, kind: KindName): number {
 export function textOfFigure(id: FigureId, value: number): string {
   const { kind, digits } = figureTable[id];
   if (isNumberName(id)) return format(value, kind, givenDigits(value, kind));
-  return format(digits ? value : wholeOf(pathsOf(id)[0]!, value), kind, digits);
+  return format(digits ? value : wholeCountOf(pathsOf(id)[0]!, value), kind, digits);
 }
 
 /** What a sentence says behind a figure of which a house has two: hours in the washback over a weekend. */
-export const secondOf = ({ weekendHours }: Line, path: string): string =>
+export const secondFigureText = ({ weekendHours }: Line, path: string): string =>
   path === 'house.fermentationHours' && weekendHours
     ? `, or ${format(weekendHours, 'hours', 0)} over a weekend`
     : '';
 
 /** The names of all figures that prose may quote. */
-export const quotable: readonly string[] = [...lineFigures.keys(), ...Object.keys(forABottle)];
+export const quotableInProse: readonly string[] = [...lineFigures.keys(), ...Object.keys(forABottle)];
 
 /** The number behind a figure's name. Throws on an unknown name. */
 export function figureValue(line: Line, path: string): number {
@@ -107,5 +107,5 @@ export function figureText(line: Line, path: string, per: LedgerPace = 'mash', d
   const decimals = digits ?? ROUGHLY[path] ?? forABottle[path]?.digits ?? own;
   if (decimals !== undefined && decimals < 0)
     return format(Number(amount.toPrecision(-decimals)), about.kind);
-  return format(decimals ? amount : wholeOf(path, amount), about.kind, decimals);
+  return format(decimals ? amount : wholeCountOf(path, amount), about.kind, decimals);
 }

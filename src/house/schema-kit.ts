@@ -4,7 +4,7 @@ import { kinds, type KindName } from '../core/kinds.ts';
 export type Schema = Readonly<Record<string, unknown>>;
 
 /** A number of a kind within its limits; a count is whole if `isWhole`. */
-export const numberIn = (
+export const numberSchema = (
   label: string,
   kind: KindName,
   [minimum, maximum]: readonly [number, number],
@@ -19,27 +19,27 @@ export const numberIn = (
 export const WHOLE = { multipleOf: 1 } as const;
 
 /** One of a few, by its key. */
-export const oneOf = (title: string, options: Readonly<Record<string, unknown>>): Schema => ({
+export const oneOfSchema = (title: string, options: Readonly<Record<string, unknown>>): Schema => ({
   title,
   enum: Object.keys(options),
 });
 
 /** A text on one line. */
-export const textOf = (title: string, maxLength: number): Schema => ({
+export const textSchema = (title: string, maxLength: number): Schema => ({
   title,
   type: 'string',
   minLength: 1,
   maxLength,
 });
 
-export const listOf = (items: Schema, maxItems: number, minItems = 0): Schema => ({
+export const listSchema = (items: Schema, maxItems: number, minItems = 0): Schema => ({
   type: 'array',
   items,
   maxItems,
   ...(minItems > 0 && { minItems }),
 });
 
-export const objectOf = (properties: Schema, more: Schema = {}): Schema => ({
+export const objectSchema = (properties: Schema, more: Schema = {}): Schema => ({
   type: 'object',
   properties,
   additionalProperties: false,
@@ -47,9 +47,9 @@ export const objectOf = (properties: Schema, more: Schema = {}): Schema => ({
 });
 
 /** An object of which nothing may be left out. */
-export const wholeOf = (properties: Schema): Schema =>
-  objectOf(properties, { required: Object.keys(properties) });
+export const wholeSchema = (properties: Schema): Schema =>
+  objectSchema(properties, { required: Object.keys(properties) });
 
 /** A schema for each of some names. */
-export const each = <K extends string>(names: readonly K[], schema: (name: K) => Schema): Schema =>
+export const eachSchema = <K extends string>(names: readonly K[], schema: (name: K) => Schema): Schema =>
   Object.fromEntries(names.map((name) => [name, schema(name)]));

@@ -4,7 +4,7 @@
 export type Track = readonly (readonly [value: number, x: number, y: number, wide?: number, high?: number])[];
 
 /** The move for a value: straight between the points of the track, and held at its ends. */
-export function placeOn(track: Track, value: number): string {
+export function moveOnTrack(track: Track, value: number): string {
   const next = track.findIndex(([at]) => at >= value);
   const [to, from] = [track.at(next)!, track[Math.max(0, next < 0 ? track.length - 1 : next - 1)]!];
   const part = to[0] === from[0] ? 0 : (value - from[0]) / (to[0] - from[0]);

@@ -4,7 +4,7 @@ import { formatNumber } from '../core/format.ts';
 import { kinds, type KindName } from '../core/kinds.ts';
 import { waysOf, type GaveWay, type Giving } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
-import { propose, wayOf } from './propose.ts';
+import { proposeFigure, wayOf } from './propose.ts';
 import { numberFigures, type FigureName, type NumberName } from './figures.ts';
 import type { Known } from './parts/known.ts';
 
@@ -26,7 +26,7 @@ export interface Trial {
 }
 
 /** A figure of the house in a sentence: 7,248 L, 1,552.4 kg, 1.0598. */
-export function inWords(figure: NumberName, value: number): string {
+export function figureInWords(figure: NumberName, value: number): string {
   const kind: KindName = numberFigures[figure].kind;
   const places = kind === 'gravity' ? 4 : Math.abs(value) >= 1000 ? 0 : 2;
   const digits = Math.min(places, (String(Number(value.toFixed(places))).split('.')[1] ?? '').length);
@@ -40,7 +40,7 @@ export function isUnusual(figure: NumberName, value: number): boolean {
 }
 
 /** What gave way out of what is usual, each as a sentence that asks about the figures that moved it. */
-export const unusual = (gave: readonly GaveWay[]): readonly string[] =>
+export const unusualSentences = (gave: readonly GaveWay[]): readonly string[] =>
   gave
     .filter(({ figure, from, to }) => isUnusual(figure, to) && !isUnusual(figure, from))
     .map(
@@ -73,7 +73,8 @@ export interface TrialWay {
 export function waysOut({ figure, value, before, gave, gives, problem }: Trial): readonly TrialWay[] {
   const ways = waysOf(figure);
   const holding: House = { ...before, holds: 'efficiency' };
-  const both = ways.length > 0 ? propose(holding, figure, value, 'efficiency', wayOf(before)) : undefined;
+  const both =
+    ways.length > 0 ? proposeFigure(holding, figure, value, 'efficiency', wayOf(before)) : undefined;
   const asRead: readonly TrialWay[] =
     both && !('problem' in both) && both.line.mash.efficiency > LEAST_EFFICIENCY
       ? [
@@ -85,14 +86,14 @@ export function waysOut({ figure, value, before, gave, gives, problem }: Trial):
         ]
       : [];
   const others = ways.flatMap((way): TrialWay[] => {
-    const proposal = propose(holding, figure, value, way, wayOf(before));
+    const proposal = proposeFigure(holding, figure, value, way, wayOf(before));
     if ('problem' in proposal) return [];
     const other = ways.find((each) => each !== way)!;
     const sign = way === 'originalGravity' ? 'gravity ' : '';
     return [
       {
         gives: way,
-        says: `Keep ${kept[other]}: ${sign}${inWords(way, proposal.house[way])}${given[way]}`,
+        says: `Keep ${kept[other]}: ${sign}${figureInWords(way, proposal.house[way])}${given[way]}`,
         taken:
           problem === undefined && gave.some(({ figure }) => figure === way) && (gives ?? ways[0]) === way,
       },

@@ -1,12 +1,12 @@
 // A question between two passages: answered, marked and worked in place, and kept with the answers of practice.
 import { createSignal, Show } from 'solid-js';
 import { drawQuestion } from '../exercises/draw.ts';
-import { answered, practiceSeed } from '../browser/progress-store.ts';
+import { keepAnswer, practiceSeed } from '../browser/progress-store.ts';
 import type { QuestionKind } from '../exercises/question.ts';
 import type { Mark } from '../exercises/verdict.ts';
 import { asInBook } from '../house/line-of.ts';
 import { useHouse } from '../browser/house-store.ts';
-import { fetchMarker } from './marker.ts';
+import { fetchMarker } from './fetched-marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { SecondTry } from './SecondTry.tsx';
 import { QuestionView } from './QuestionView.tsx';
@@ -41,7 +41,7 @@ export function AskedView(props: { readonly kind: QuestionKind }) {
     const result = marks(asked, answer());
     setMark(result);
     if (result.verdict === 'unanswered' || result.verdict === 'unreadable') return;
-    if (isFirst) answered(kind.id, result.verdict, today()); // the first answer counts, as in practice
+    if (isFirst) keepAnswer(kind.id, result.verdict, today()); // the first answer counts, as in practice
     if (isFirst && result.verdict === 'wrong') return void queueMicrotask(() => field()?.focus());
     finish();
   }

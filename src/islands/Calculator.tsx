@@ -6,7 +6,7 @@ import {
   isRows,
   mainInputs,
   moreInputs,
-  startOf,
+  startOfInput,
   startRows,
   type AnyCalculator,
   type AnyGiven,
@@ -21,9 +21,9 @@ import { isRefusal } from '../core/refusal.ts';
 import { builtInHouse } from '../house/figures.ts';
 import { useKnown } from '../browser/known-store.ts';
 import { figureValue } from '../house/prose.ts';
-import { changeFigure, putBack as putBackToBuiltIn } from '../browser/change-figure.ts';
+import { changeFigure, putFigureBack as putBackToBuiltIn } from '../browser/change-figure.ts';
 import { useUnits } from '../browser/units-store.ts';
-import { useHouseAtHand } from './at-hand.ts';
+import { useHouseWhenIdle } from './house-when-idle.ts';
 import { useAnnouncement } from './announce.ts';
 import { Chart } from './Chart.tsx';
 import { HowSure } from './HowSure.tsx';
@@ -59,7 +59,7 @@ export interface CalculatorProps {
 
 export function Calculator(props: CalculatorProps) {
   let island: HTMLElement | undefined;
-  const { house, opened, line } = useHouseAtHand(() => island);
+  const { house, opened, line } = useHouseWhenIdle(() => island);
   const unitOf = useUnits();
   const [own, setOwn] = createSignal<AnyGiven>({});
   const [wrong, setWrong] = createSignal<Readonly<Record<string, boolean>>>({});
@@ -72,7 +72,7 @@ export function Calculator(props: CalculatorProps) {
     if (!isNumber(input)) return input.value;
     return 'from' in input
       ? asShown(figureValue(line(), input.from))
-      : startOf(input, house(), builtInHouse)!;
+      : startOfInput(input, house(), builtInHouse)!;
   };
   const given = createMemo<AnyGiven>(() =>
     Object.fromEntries(Object.entries(props.of.inputs).map(([name, input]) => [name, valueOf(name, input)])),

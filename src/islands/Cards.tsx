@@ -7,8 +7,8 @@ import { standings, type FigureStanding } from '../core/figures/standing.ts';
 import { computedBeside } from '../core/line/counted-beside.ts';
 import type { Line } from '../core/line/line.ts';
 import { cardFigures, saidOnCard, type CardFigure } from '../house/card-figures.ts';
-import { stamp } from '../house/book.ts';
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { stampInWords } from '../house/book.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { withVessels } from '../house/facts-beside.ts';
 import { facts, factSays, type FactId } from '../house/facts.ts';
 import { stages } from '../house/figures.ts';
@@ -17,17 +17,17 @@ import { useKnown } from '../browser/known-store.ts';
 import { factsPart } from '../house/parts/facts.ts';
 import { plantPart } from '../house/parts/plant.ts';
 import { usePart } from '../browser/part-store.ts';
-import { figureText, figureValue, secondOf, textOfFigure } from '../house/prose.ts';
+import { figureText, figureValue, secondFigureText, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { useAnnouncement } from './announce.ts';
-import { later } from './fetched-part.tsx';
+import { fetchedWhenWanted } from './fetched-part.tsx';
 import { NotKept } from './NotKept.tsx';
 import { Tick } from './Tick.tsx';
-import { inWords, today as now } from './today.ts';
+import { dateInWords, today as now } from './today.ts';
 import { answerText, hasFigures, notSaid, type VisitorQuestion } from '../house/visitor-questions.ts';
 
 const FIGURES_ON_A_CARD = 6;
-const [LEFT, ASKED] = [keyOf('cards-left'), keyOf('cards-asked')];
+const [LEFT, ASKED] = [storageKey('cards-left'), storageKey('cards-asked')];
 
 /** What was ticked when the page was last open; anything that is not a list of names counts for nothing. */
 function kept(key: string): ReadonlySet<string> {
@@ -41,7 +41,7 @@ function kept(key: string): ReadonlySet<string> {
   }
 }
 
-const CardsPrinted = later(() => import('./CardsPrinted.tsx').then((come) => come.CardsPrinted));
+const CardsPrinted = fetchedWhenWanted(() => import('./CardsPrinted.tsx').then((come) => come.CardsPrinted));
 if (!isServer) builtInLine(); // while the script comes, and not while the cards take over from the built page
 
 export default function Cards(props: { readonly questions: readonly VisitorQuestion[] }) {
@@ -52,7 +52,7 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
   const [isKept, setKept] = createSignal(true);
   const [today, setToday] = createSignal('');
   onMount(() => {
-    setToday(inWords(now()));
+    setToday(dateInWords(now()));
     setLeft(kept(LEFT));
     setAsked(kept(ASKED));
   });
@@ -89,11 +89,11 @@ export default function Cards(props: { readonly questions: readonly VisitorQuest
       `${count(sets().length + questions().length, 'card')}: ${count(chosen().length, 'figure')} and ${count(questions().length, 'question')}.`,
   );
   const asking = createMemo(() => [...new Map(all.map(({ chapter, title }) => [chapter, title]))]);
-  const plainFoot = () => `${stamp(name())}, ${today()}.`;
+  const plainFoot = () => `${stampInWords(name())}, ${today()}.`;
   const foot = () => `${plainFoot()} Computed from the figures of the house.`;
   const told = (figure: string) => {
     const doubt = doubtAt(figure);
-    return secondOf(line(), figure) + (doubt === undefined ? '' : ` (${doubt})`);
+    return secondFigureText(line(), figure) + (doubt === undefined ? '' : ` (${doubt})`);
   };
   const { value: given } = usePart(factsPart);
   const { value: plant } = usePart(plantPart);
@@ -283,7 +283,7 @@ function FigureCard(props: {
                 <dt>{figure.label}</dt>
                 <dd>
                   {props.counted(figure.id) === undefined
-                    ? figureText(props.line, figure.path) + secondOf(props.line, figure.path)
+                    ? figureText(props.line, figure.path) + secondFigureText(props.line, figure.path)
                     : textOfFigure(figure.id, props.counted(figure.id)!)}
                   <Show when={aside(figure)}>{(says) => <small>{says()}</small>}</Show>
                 </dd>

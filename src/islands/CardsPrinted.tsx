@@ -2,14 +2,14 @@
 import { createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import type { FigureId } from '../core/figures/index.ts';
 import { liveHanging } from '../browser/known-store.ts';
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { readCard } from '../walk/printed-card.ts';
 import { answersMoved, movedOn, type SaidNow } from '../walk/printed.ts';
 import type { PrintedCard } from '../walk/walk.ts';
-import { inWords, today as now } from './today.ts';
+import { dateInWords, today as now } from './today.ts';
 
-const KEY = keyOf('cards-printed');
+const KEY = storageKey('cards-printed');
 const MOST = 200; // figures, and answers, of one print
 
 /** What was printed last; nothing where none was, or it cannot be read. */
@@ -67,7 +67,7 @@ export function CardsPrinted(props: CardsPrintedProps) {
         {(card) => (
           <>
             <p>
-              Printed {inWords(card().on)} for {card().house}.{' '}
+              Printed {dateInWords(card().on)} for {card().house}.{' '}
               {moved().length + answers().length > 0
                 ? 'Print them anew: these stand otherwise on paper.'
                 : card().house === name()

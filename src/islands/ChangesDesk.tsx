@@ -1,12 +1,12 @@
 // Earlier versions of the house: put down as it is today, two of them chosen, and what changed from one to the other.
 import { createMemo, createSignal, Show } from 'solid-js';
 import { formatCount } from '../core/format.ts';
-import { stamp } from '../house/book.ts';
+import { stampInWords } from '../house/book.ts';
 import { changesBetween } from '../house/changes.ts';
 import { useKnown } from '../browser/known-store.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { lineIn } from '../house/line-of.ts';
-import { datesPart, MOST_VERSIONS, versionNameProblem, withVersion, type HouseVersion } from '../house/parts/dates.ts'; // prettier-ignore
+import { datesPart, MOST_HOUSE_VERSIONS, versionNameProblem, withVersion, type HouseVersion } from '../house/parts/dates.ts'; // prettier-ignore
 import { plainName } from '../house/name.ts';
 import { usePart } from '../browser/part-store.ts';
 import { useHouse } from '../browser/house-store.ts';
@@ -15,7 +15,7 @@ import { ChangedTable } from './ChangedTable.tsx';
 import { ChangesSheets } from './ChangesSheets.tsx';
 import { ChoiceField } from './ChoiceField.tsx';
 import { StockField } from './StockField.tsx';
-import { inWords, today } from './today.ts';
+import { dateInWords, today } from './today.ts';
 import { Troubles } from './Troubles.tsx';
 
 const NOW = 'now';
@@ -36,21 +36,21 @@ export default function ChangesDesk() {
   const chosen = (key: string | undefined) => versions().find((each) => keyOf(each) === key);
   const before = () => chosen(from()) ?? versions()[0];
   const after = () => chosen(to()) ?? now();
-  const inFull = ({ name, day }: HouseVersion) => `“${name}”, ${inWords(day)}`;
+  const inFull = ({ name, day }: HouseVersion) => `“${name}”, ${dateInWords(day)}`;
   const put = () => {
     const next = { ...now(), name: plainName(called()) };
     const isNew = !versions().some((each) => keyOf(each) === keyOf(next));
     const problem =
       versionNameProblem(next.name) ??
-      (isNew && versions().length >= MOST_VERSIONS
-        ? `A house keeps ${MOST_VERSIONS} versions: take one out first.`
+      (isNew && versions().length >= MOST_HOUSE_VERSIONS
+        ? `A house keeps ${MOST_HOUSE_VERSIONS} versions: take one out first.`
         : undefined) ??
       set(withVersion(versions(), next))[0];
     setWrong(problem);
     if (problem !== undefined) return;
     setCalled('');
     setFrom(keyOf(next));
-    setSaid(`${name()} is put down as “${next.name}”, ${inWords(next.day)}.`);
+    setSaid(`${name()} is put down as “${next.name}”, ${dateInWords(next.day)}.`);
   };
   const takeOut = (gone: HouseVersion) => {
     set(versions().filter((each) => each !== gone));
@@ -73,7 +73,7 @@ export default function ChangesDesk() {
     return `${formatCount(found.given.length + found.counted.length, 'figure of the house', 'figures of the house')} changed, ${formatCount(found.computed.length, 'computed figure')} moved, and the cards say ${formatCount(found.cards.length, 'figure')} otherwise.`;
   };
   useAnnouncement('changes', () => [said(), count()], () => `${said()} ${count()}`.trim(), () => desk); // prettier-ignore
-  const options = () => Object.fromEntries(versions().map((each) => [keyOf(each), `${each.name}, ${inWords(each.day)}`])); // prettier-ignore
+  const options = () => Object.fromEntries(versions().map((each) => [keyOf(each), `${each.name}, ${dateInWords(each.day)}`])); // prettier-ignore
 
   return (
     <div ref={desk} class="stock-desk changes-desk">
@@ -140,7 +140,7 @@ export default function ChangesDesk() {
                   </>
                 )}
               </Show>
-              <p class="meaning">{stamp(name())}{mounted() && `, ${inWords(today())}`}.</p>
+              <p class="meaning">{stampInWords(name())}{mounted() && `, ${dateInWords(today())}`}.</p>
               <p class="actions">
                 <button type="button" onClick={() => print()}>
                   Print what changed

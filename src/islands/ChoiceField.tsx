@@ -1,6 +1,6 @@
 // One of a few things; a choice that cannot be is refused in a sentence, and the old one stays.
 import { createSignal, For, onMount, Show } from 'solid-js';
-import { chosenEarly } from './early.ts';
+import { chosenEarly } from './typed-early.ts';
 
 export interface ChoiceFieldProps {
   readonly id: string;

@@ -1,7 +1,7 @@
 // Whether two names that are almost alike are one person. It is here with the page, so that it is asked as soon as the names stand there.
 import { createSignal, Show } from 'solid-js';
 import type { ClassBook } from '../exercises/class/book.ts';
-import { alikePeople, joinedPeople, keptApart } from '../exercises/class/names.ts';
+import { alikePeople, withPeopleJoined, withPeopleApart } from '../exercises/class/names.ts';
 import { ClassUndo, takenOut, type UndoableStep } from './ClassUndo.tsx';
 import { focusAfter } from './focus-after.ts';
 
@@ -30,7 +30,7 @@ export function AlikeAsked(props: {
               <button
                 type="button"
                 onClick={(event) => {
-                  const next = joinedPeople(props.book, later.id, earlier.id);
+                  const next = withPeopleJoined(props.book, later.id, earlier.id);
                   answer(event, next, takenOut(next, `${later.name} is ${earlier.name}: all results are kept under one name.`)); // prettier-ignore
                 }}
               >
@@ -39,7 +39,7 @@ export function AlikeAsked(props: {
               <button
                 type="button"
                 onClick={(event) =>
-                  answer(event, keptApart(props.book, later, earlier), {
+                  answer(event, withPeopleApart(props.book, later, earlier), {
                     says: `${later.name} and ${earlier.name} are two people.`,
                   })
                 }

@@ -1,15 +1,22 @@
 // What a class confuses: the kinds most missed, six questions on them, and a lesson of ten minutes with a worked example.
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
-import { confusions, SIX, sixOn, taughtOf, tenMinutes, untold } from '../exercises/class/confuses.ts';
+import {
+  confusions,
+  QUESTIONS_ON_MISSED,
+  questionsOnMissed,
+  kindsTaught,
+  tenMinutes,
+  resultsUntold,
+} from '../exercises/class/confuses.ts';
 import type { ClassBook } from '../exercises/class/book.ts';
-import { mistakeWords, ownAskedIn, placeOf, type OwnKnown } from '../exercises/class/own-words.ts';
+import { mistakeWords, ownAskedIn, placeAsked, type OwnKnown } from '../exercises/class/own-words.ts';
 import { GENERATOR } from '../exercises/draw.ts';
 import { askingOwn, settling, type OwnAsked } from '../exercises/own/own-sheet.ts';
 import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { passageOf } from '../exercises/passages.ts';
 import { formatNumber } from '../core/format.ts';
-import { chanceId } from './class-kept.ts';
-import { ownOf } from './class-own.ts';
+import { randomId } from './class-kept.ts';
+import { ownQuestionsKnown } from './class-own.ts';
 import { ownLink } from './own-address.ts';
 import { PaperQuestion } from './PaperQuestion.tsx';
 import { drawnInSteps } from './use-kinds.ts';
@@ -42,11 +49,12 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
   const taught = createMemo(() => {
     const wrong = missed().filter(({ missed }) => missed > 0);
     const ids = (wrong.length > 0 ? wrong : missed()).map(({ kind }) => kind);
-    return taughtOf(ids.filter((id) => kinds().has(id) && kinds().get(id)!.until === undefined), (id) => kinds().get(id)!.topic === 'safety'); // prettier-ignore
+    return kindsTaught(ids.filter((id) => kinds().has(id) && kinds().get(id)!.until === undefined), (id) => kinds().get(id)!.topic === 'safety'); // prettier-ignore
   });
   const [own, setOwn] = createSignal<OwnKnown>(new Map());
-  createEffect(on(() => [...ownAskedIn(props.book)].join(), () => void ownOf(props.book).then(setOwn, () => undefined))); // prettier-ignore
-  const titleOf = (id: string) => kinds().get(id)?.title ?? own().get(id)?.title ?? placeOf(props.book, id);
+  createEffect(on(() => [...ownAskedIn(props.book)].join(), () => void ownQuestionsKnown(props.book).then(setOwn, () => undefined))); // prettier-ignore
+  const titleOf = (id: string) =>
+    kinds().get(id)?.title ?? own().get(id)?.title ?? placeAsked(props.book, id);
   /** The passages of the first kinds, each once. */
   const passages = () => {
     const found = new Map<string, string[]>();
@@ -60,7 +68,7 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
     setSaid('The six questions are being drawn …');
     const of = taught();
     const draw = async (ids: readonly string[]) => {
-      const made = await drawnInSteps(settling(sixOn(ids, GENERATOR, chanceId()), kinds()), []);
+      const made = await drawnInSteps(settling(questionsOnMissed(ids, GENERATOR, randomId()), kinds()), []);
       const asked = made && (await drawnInSteps(askingOwn(made.sheet, 1, kinds()), []));
       return made && asked && { sheet: made.sheet, asked };
     };
@@ -73,10 +81,10 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
   return (
     <section class="calculator class-part" aria-labelledby="class-confuses">
       <h2 id="class-confuses">What the class confuses</h2>
-      <Show when={untold(props.book) > 0}>
+      <Show when={resultsUntold(props.book) > 0}>
         <p class="remark">
-          {untold(props.book)} results are of sheets whose links are not in the book, so it is not known what
-          they asked.
+          {resultsUntold(props.book)} results are of sheets whose links are not in the book, so it is not
+          known what they asked.
         </p>
       </Show>
       <Show
@@ -161,8 +169,8 @@ export function ClassConfuses(props: { readonly book: ClassBook; readonly list: 
               <PaperQuestion question={now().example.question} part="answers" />
               <h4>Six questions</h4>
               <p class="small">
-                {taught().length < SIX ? 'One of each kind first' : 'One of each kind'}, what keeps people
-                safe before the rest.
+                {taught().length < QUESTIONS_ON_MISSED ? 'One of each kind first' : 'One of each kind'}, what
+                keeps people safe before the rest.
               </p>
               <p class="screen-only">
                 <a href={now().link}>Open them as a sheet</a>: its address is the link for the class.

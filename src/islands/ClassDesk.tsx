@@ -1,12 +1,12 @@
 // The class book: kept in this browser and as a file, with people, what was set, results, what is confused and who is competent until when.
 import { createSignal, lazy, onMount, Show, Suspense } from 'solid-js';
-import { allOf, freshBook, joined, peopleOf, settingsOf, SETTINGS, countings, withThings, type ClassBook, type Counting, type Settings } from '../exercises/class/book.ts'; // prettier-ignore
-import { backIn, hasGone } from '../exercises/class/back.ts';
-import { followed } from '../exercises/class/names.ts';
-import { bookText, LONGEST_BOOK, LONGEST_NAME, readBook } from '../exercises/class/text.ts';
+import { entriesOfKind, freshBook, joinedBooks, peopleOf, settingsOf, SETTINGS, countings, withThings, type ClassBook, type Counting, type Settings } from '../exercises/class/book.ts'; // prettier-ignore
+import { withPutBack, hasTakenOut } from '../exercises/class/put-back.ts';
+import { withJoinedFollowed } from '../exercises/class/names.ts';
+import { bookText, LONGEST_BOOK, LONGEST_PERSON_NAME, readBook } from '../exercises/class/text.ts';
 import type { ObservedRecord } from '../exercises/observed/record.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
-import { chanceId, keepBook, keptBook, onOtherTab, openBook, otherBooks } from './class-kept.ts';
+import { randomId, keepBook, keptBook, onBookChanged, openBook, otherBooks } from './class-kept.ts';
 import { AlikeAsked } from './ClassAlike.tsx';
 import { ClassPeople } from './ClassPeople.tsx';
 import { ClassResults } from './ClassResults.tsx';
@@ -22,7 +22,7 @@ const ClassConfuses = lazy(() =>
 const ClassMend = lazy(() => import('./ClassMend.tsx').then((part) => ({ default: part.ClassMend })));
 const ClassNames = lazy(() => import('./ClassNames.tsx').then((part) => ({ default: part.ClassNames })));
 const ClassPrint = lazy(() => import('./ClassPrint.tsx').then((part) => ({ default: part.ClassPrint })));
-const ClassSeen = lazy(() => import('./ClassSeen.tsx').then((part) => ({ default: part.ClassSeen })));
+const ClassSeen = lazy(() => import('./ClassObserved.tsx').then((part) => ({ default: part.ClassObserved })));
 const ClassMatrix = lazy(() => import('./ClassMatrix.tsx').then((part) => ({ default: part.ClassMatrix }))); // prettier-ignore
 
 const OBSERVED = 'malt-spirit-handbook/observed-record'; // what the file of a record of observed tasks says it is
@@ -50,9 +50,9 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
   onMount(() => {
     take(keptBook());
     setReady(true);
-    onOtherTab(() => book().id, ({ book: theirs, problems }) => {
+    onBookChanged(() => book().id, ({ book: theirs, problems }) => {
       if (problems.length > 0) setSaid(problems.join(' '));
-      setBook(followed(joined(book(), theirs)));
+      setBook(withJoinedFollowed(joinedBooks(book(), theirs)));
     }); // prettier-ignore
   });
   const change = (next: ClassBook, says = '') => {
@@ -62,7 +62,7 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
   };
   const set = (part: Partial<Settings>) => change(withThings(book(), { [SETTINGS]: { ...plain(settings()), ...part } })); // prettier-ignore
   const putBack = () => {
-    const { book: next, says } = backIn(book());
+    const { book: next, says } = withPutBack(book());
     change(next, says);
   };
   /** What changes the book in a part of the page, where names that are almost alike are then asked about. */
@@ -98,7 +98,7 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
     const read = 'problem' in text ? text.problem : readBook(text.text);
     if (typeof read === 'string') return void setSaid(read);
     const isSame = read.book.id === book().id;
-    change(isSame ? followed(joined(book(), read.book)) : read.book);
+    change(isSame ? withJoinedFollowed(joinedBooks(book(), read.book)) : read.book);
     setOthers(otherBooks(read.book.id));
     setSaid([isSame ? 'The file is of this book: both are put together, and of each entry the later stands.' : `“${settings().name}” is open.`, ...read.problems].join(' ')); // prettier-ignore
   };
@@ -114,7 +114,7 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
               id="class-name"
               class="words"
               type="text"
-              maxlength={LONGEST_NAME}
+              maxlength={LONGEST_PERSON_NAME}
               autocomplete="off"
               value={settings().name}
               onChange={(event) => {
@@ -154,7 +154,7 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
           <button
             type="button"
             onClick={() => {
-              change(freshBook(chanceId()), 'A new book is open; the one before stays in this browser.');
+              change(freshBook(randomId()), 'A new book is open; the one before stays in this browser.');
               setOthers(otherBooks(book().id));
             }}
           >
@@ -165,7 +165,7 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
               Open “{name}”
             </button>
           ))}
-          <Show when={hasGone(book())}>
+          <Show when={hasTakenOut(book())}>
             <button type="button" onClick={putBack}>
               Put back what was taken out or joined last
             </button>
@@ -206,7 +206,7 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
           list={props.list}
           mend={
             <Suspense>
-              <Show when={allOf(book(), 'result').length > 0}>
+              <Show when={entriesOfKind(book(), 'result').length > 0}>
                 <ClassMend book={book()} change={change} />
               </Show>
             </Suspense>

@@ -1,7 +1,7 @@
 // Whose a result is, asked where the list of who gets which version names somebody else than the result does.
 import { Show } from 'solid-js';
 import type { ClassBook } from '../exercises/class/book.ts';
-import { put, takenWords } from '../exercises/class/put.ts';
+import { putResults, takenWords } from '../exercises/class/put-results.ts';
 import { whoseWords, type Doubtful } from '../exercises/class/whose.ts';
 import { focusAfter } from './focus-after.ts';
 
@@ -17,7 +17,7 @@ export function ClassDoubtful(props: {
     const rest = props.doubtful.slice(1);
     if (name === undefined) void props.answer(rest, `The result with the name ${found.name} is left out.`);
     else {
-      const { book, added, known } = put(props.book(), [{ ...found, name }]);
+      const { book, added, known } = putResults(props.book(), [{ ...found, name }]);
       void props.answer(rest, `${name}: ${takenWords(added, known)}`, book);
     }
     focusAfter(event, () => group?.querySelector<HTMLElement>('button') ?? undefined);

@@ -1,8 +1,8 @@
 // The matrix of competence: outcomes by people, on a day that can be chosen, with the end of validity and the day from which a refresher is due.
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import {
-  allOf,
-  idOf,
+  entriesOfKind,
+  entryId,
   peopleOf,
   settingsOf,
   withoutThing,
@@ -12,13 +12,13 @@ import {
   type StandingOutcome,
 } from '../exercises/class/book.ts';
 import { FIRST_OUTCOMES, matrixOn, monthsAfter, outcomesOf, standingsTable, stateSigns, type HeldOutcome } from '../exercises/class/competence.ts'; // prettier-ignore
-import { LONGEST_LINE } from '../exercises/class/text.ts';
+import { LONGEST_BOOK_LINE } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { ClassChoice } from './ClassChoice.tsx';
 import { ClassUndo, takenOut, type UndoableStep } from './ClassUndo.tsx';
 import { focusAfter } from './focus-after.ts';
 import { saveFile } from './save-file.ts';
-import { inWords, today } from './today.ts';
+import { dateInWords, today } from './today.ts';
 
 const DAY = /^\d{4}-\d{2}-\d{2}$/;
 const blank = () => ({
@@ -52,19 +52,20 @@ export function ClassMatrix(props: {
       return void setProblem('Give the day it was judged, and a last day of validity that is not before it.');
     setProblem('');
     setOut({ says: '' });
-    const id = idOf('standing', person(), outcome, day, until, assessor, evidence);
+    const id = entryId('standing', person(), outcome, day, until, assessor, evidence);
     setGiven(blank());
     props.change(withThings(props.book, { [id]: { is: 'standing', person: person(), outcome, day, until, assessor, evidence } })); // prettier-ignore
     setPut('It stands in the matrix.');
   };
-  const standings = () => allOf(props.book, 'standing').filter(({ person }) => nameOf(person) !== undefined);
+  const standings = () =>
+    entriesOfKind(props.book, 'standing').filter(({ person }) => nameOf(person) !== undefined);
   const nameOf = (id: string) => peopleOf(props.book).find((each) => each.id === id)?.name;
   const sayOf = ({ person, outcome, day, until, assessor }: StandingOutcome) =>
-    `${nameOf(person)}: ${outcome}, judged on ${inWords(day)}${until === '' ? '' : `, until ${inWords(until)}`}${assessor === '' ? '' : `, by ${assessor}`}`;
+    `${nameOf(person)}: ${outcome}, judged on ${dateInWords(day)}${until === '' ? '' : `, until ${dateInWords(until)}`}${assessor === '' ? '' : `, by ${assessor}`}`;
   const cellText = ({ state, standing, refresherFrom }: HeldOutcome) =>
     standing === undefined
       ? ''
-      : `${state}${standing.until === '' ? ', no end set' : ` until ${inWords(standing.until)}`}${refresherFrom !== '' && state === 'valid' ? `, refresher from ${inWords(refresherFrom)}` : ''}`;
+      : `${state}${standing.until === '' ? ', no end set' : ` until ${dateInWords(standing.until)}`}${refresherFrom !== '' && state === 'valid' ? `, refresher from ${dateInWords(refresherFrom)}` : ''}`;
   const field = (name: keyof ReturnType<typeof blank>, label: string, type = 'text', list?: string) => (
     <div class={type === 'date' ? 'field' : 'field own-line'}>
       <label for={`matrix-${name}`}>{label}</label>
@@ -73,7 +74,7 @@ export function ClassMatrix(props: {
         class="words"
         type={type}
         list={list}
-        maxlength={LONGEST_LINE}
+        maxlength={LONGEST_BOOK_LINE}
         autocomplete="off"
         aria-describedby="matrix-problem"
         value={given()[name]}
@@ -125,7 +126,7 @@ export function ClassMatrix(props: {
         </details>
       </Show>
       <Show when={outcomes().length > 0} fallback={<p>Nothing is written down yet.</p>}>
-        <p class="class-printed">As it stands on {inWords(on())}.</p>
+        <p class="class-printed">As it stands on {dateInWords(on())}.</p>
         <form class="choices screen-only" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
           <div class="field">
             <label for="matrix-on">As it stands on</label>

@@ -2,12 +2,12 @@
 import { createSignal, For, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { peopleOf, withoutThing, type ClassBook } from '../exercises/class/book.ts';
-import { grid, scored } from '../exercises/class/counts.ts';
-import { given } from '../exercises/class/names.ts';
+import { grid, resultScore } from '../exercises/class/counts.ts';
+import { withResultGiven } from '../exercises/class/names.ts';
 import { ClassChoice } from './ClassChoice.tsx';
 import { ClassUndo, takenOut, type UndoableStep } from './ClassUndo.tsx';
 import { focusAfter } from './focus-after.ts';
-import { inWords } from './today.ts';
+import { dateInWords } from './today.ts';
 
 const points = (value: number) => formatNumber(value, value % 1 === 0 ? 0 : 1);
 
@@ -21,8 +21,8 @@ export function ClassMend(props: { readonly book: ClassBook; readonly change: (b
   const results = () =>
     (grid(props.book).find((row) => row[0]?.person.id === whose()) ?? []).flatMap(({ work, all }) =>
       all.map((result) => {
-        const { got, of } = scored(result, work);
-        const day = result.day === '' ? 'day not said' : inWords(result.day);
+        const { got, of } = resultScore(result, work);
+        const day = result.day === '' ? 'day not said' : dateInWords(result.day);
         return { id: result.id, says: `${work.title}, ${day}, attempt ${result.attempt}: ${points(got)} of ${points(of)}` }; // prettier-ignore
       }),
     );
@@ -36,12 +36,13 @@ export function ClassMend(props: { readonly book: ClassBook; readonly change: (b
   const give = (event: Event, id: string, says: string) => {
     const [from, other] = [whose(), to()];
     const [was, now] = [nameOf(from), nameOf(other)];
-    props.change(given(props.book, id, other));
+    props.change(withResultGiven(props.book, id, other));
     setDone({
       says: `“${says}” is ${now}’s now, and no longer ${was}’s.`,
       undone: (book) => {
         const entry = Object.hasOwn(book.entries, id) ? book.entries[id] : undefined;
-        const back = entry?.is === 'result' && entry.person === other ? given(book, id, from) : book;
+        const back =
+          entry?.is === 'result' && entry.person === other ? withResultGiven(book, id, from) : book;
         return back === book ? undefined : { book: back, says: `“${says}” is ${was}’s again.` };
       },
     });

@@ -1,8 +1,8 @@
 // The names of a class: people renamed, or joined by hand.
 import { createSignal } from 'solid-js';
 import { peopleOf, type ClassBook } from '../exercises/class/book.ts';
-import { joinedPeople, renamed } from '../exercises/class/names.ts';
-import { LONGEST_NAME } from '../exercises/class/text.ts';
+import { withPeopleJoined, withPersonRenamed } from '../exercises/class/names.ts';
+import { LONGEST_PERSON_NAME } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { ClassChoice } from './ClassChoice.tsx';
 import { ClassUndo, takenOut, type UndoableStep } from './ClassUndo.tsx';
@@ -22,9 +22,9 @@ export function ClassNames(props: Props) {
   const choices = () => peopleOf(props.book).map(({ id, name }) => ({ id, text: name }));
   const nameOf = (id: string) => peopleOf(props.book).find((each) => each.id === id)?.name;
   const rename = () => {
-    const wanted = oneLine(name()).slice(0, LONGEST_NAME).trim();
+    const wanted = oneLine(name()).slice(0, LONGEST_PERSON_NAME).trim();
     const was = nameOf(person());
-    const next = renamed(props.book, person(), wanted);
+    const next = withPersonRenamed(props.book, person(), wanted);
     if (typeof next === 'string') return void setSaid(next);
     props.change(next);
     setName('');
@@ -33,7 +33,7 @@ export function ClassNames(props: Props) {
   const join = () => {
     const [goes, stays] = [nameOf(person()), nameOf(other())];
     if (!goes || !stays || goes === stays) return void setSaid('Choose two people.');
-    const next = joinedPeople(props.book, person(), other());
+    const next = withPeopleJoined(props.book, person(), other());
     props.change(next);
     setPerson('');
     setOther('');
@@ -50,7 +50,7 @@ export function ClassNames(props: Props) {
             id="names-new"
             class="words"
             type="text"
-            maxlength={LONGEST_NAME}
+            maxlength={LONGEST_PERSON_NAME}
             autocomplete="off"
             aria-describedby="names-said"
             value={name()}

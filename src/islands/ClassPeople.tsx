@@ -1,13 +1,13 @@
 // The people of a class, and the sheets, shifts and tasks that were set for it.
 import { createSignal, For, Show, type JSX } from 'solid-js';
-import { idOf, peopleOf, roles, withoutThing, withThings, workKinds, worksOf, type ClassBook, type Role, type Thing, type WorkKind } from '../exercises/class/book.ts'; // prettier-ignore
-import { namesPut } from '../exercises/class/names-put.ts';
-import { LONGEST_LINE } from '../exercises/class/text.ts';
+import { entryId, peopleOf, roles, withoutThing, withThings, workKinds, worksOf, type ClassBook, type Role, type Thing, type WorkKind } from '../exercises/class/book.ts'; // prettier-ignore
+import { withNames } from '../exercises/class/names-put.ts';
+import { LONGEST_BOOK_LINE } from '../exercises/class/text.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
-import { sheetAt } from './class-sheets-later.ts';
+import { fetchSheetAt } from './class-sheets-fetched.ts';
 import { ClassUndo, takenOut, type UndoableStep } from './ClassUndo.tsx';
 import { focusAfter } from './focus-after.ts';
-import { inWords, today } from './today.ts';
+import { dateInWords, today } from './today.ts';
 
 const roleWords: Readonly<Record<Role, string>> = { trainee: 'Trainee', trainer: 'Trainer', assessor: 'Assessor' }; // prettier-ignore
 const kindWords: Readonly<Record<WorkKind, string>> = { sheet: 'Sheet', shift: 'Shift', task: 'Tasks', other: 'Other' }; // prettier-ignore
@@ -31,7 +31,7 @@ export function ClassPeople(props: {
   const [done, setDone] = createSignal<UndoableStep>({ says: '' }); // what came of what was set
   let heading: HTMLHeadingElement | undefined;
   const addPeople = () => {
-    const { book, says } = namesPut(props.book, names(), role());
+    const { book, says } = withNames(props.book, names(), role());
     setNames('');
     if (book !== props.book) props.change(book);
     setPut({ says });
@@ -39,21 +39,21 @@ export function ClassPeople(props: {
   const addSheet = async () => {
     setProblem('');
     setDone({ says: '' });
-    const found = await sheetAt(address(), props.list, today());
+    const found = await fetchSheetAt(address(), props.list, today());
     if (typeof found === 'string') return void setProblem(found);
     const there = worksOf(props.book).find(({ mark }) => mark === found.mark);
     const work = there ? { ...found, day: there.day } : found;
     setAddress('');
-    props.change(withThings(props.book, { [there?.id ?? idOf('work', found.mark, '')]: work }));
+    props.change(withThings(props.book, { [there?.id ?? entryId('work', found.mark, '')]: work }));
     setDone({ says: `“${found.title}” is in the book${there ? ', with what each of its versions asks' : ''}.` }); // prettier-ignore
   };
   const addOther = () => {
-    const name = oneLine(title()).slice(0, LONGEST_LINE).trim();
+    const name = oneLine(title()).slice(0, LONGEST_BOOK_LINE).trim();
     if (name === '') return void setProblem('Give it a title first.');
     setTitle('');
     setProblem('');
     const work: Thing = { is: 'work', kind: kind(), title: name, day: today(), mark: '', address: '', passMark: 0, marks: [], kinds: [] }; // prettier-ignore
-    props.change(withThings(props.book, { [idOf('work', '', name)]: work }));
+    props.change(withThings(props.book, { [entryId('work', '', name)]: work }));
     setDone({ says: `“${name}” is in the book.` });
   };
   const remove = (id: string, name: string, event: Event, say: (done: UndoableStep) => void) => {
@@ -141,7 +141,7 @@ export function ClassPeople(props: {
             id="class-title-of"
             class="words"
             type="text"
-            maxlength={LONGEST_LINE}
+            maxlength={LONGEST_BOOK_LINE}
             autocomplete="off"
             value={title()}
             onInput={(event) => setTitle(event.currentTarget.value)}
@@ -181,7 +181,7 @@ export function ClassPeople(props: {
                   <Show when={work.address} fallback={`“${work.title}”`}>
                     <a href={`../${work.address}`}>“{work.title}”</a>
                   </Show>
-                  , {inWords(work.day)}
+                  , {dateInWords(work.day)}
                   {work.mark === '' ? '' : `, ${work.mark}`}
                   {work.kind === 'sheet' && work.kinds.length === 0
                     ? '. What it asks is not known here: put its link in above.'

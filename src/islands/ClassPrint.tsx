@@ -4,7 +4,7 @@ import { peopleOf } from '../exercises/class/book.ts';
 import { useHouse } from '../browser/house-store.ts';
 import type { OwnKnown } from '../exercises/class/own-words.ts';
 import { ClassChoice } from './ClassChoice.tsx';
-import { ownOf } from './class-own.ts';
+import { ownQuestionsKnown } from './class-own.ts';
 import type { ClassRecordOf } from './ClassRecord.tsx';
 import { printPart } from './print-part.ts';
 
@@ -23,7 +23,7 @@ export function ClassPrint(props: Omit<ClassRecordOf, 'person' | 'houseName' | '
     const part = await import('./ClassRecord.tsx').catch(() => undefined);
     if (!part) return void setSaid('A part of the book did not come; load the page again.');
     setSaid('');
-    setOwn(await ownOf(props.book).catch(() => new Map()));
+    setOwn(await ownQuestionsKnown(props.book).catch(() => new Map()));
     setPaper(() => part.ClassRecord);
     setPrinting(true);
     addEventListener('afterprint', () => setPrinting(false), { once: true });

@@ -2,14 +2,20 @@
 import { For, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { settingsOf, type ClassBook } from '../exercises/class/book.ts';
-import { stateOn } from '../exercises/class/competence.ts';
-import { modesProve, ofOne, wayWords, type LineOf, type RecordSitting } from '../exercises/class/of-one.ts';
+import { standingOn } from '../exercises/class/competence.ts';
+import {
+  modesProve,
+  recordOfPerson,
+  wayWords,
+  type LineOf,
+  type RecordSitting,
+} from '../exercises/class/of-one-person.ts';
 import type { OwnKnown } from '../exercises/class/own-words.ts';
-import { wholeRecord } from '../exercises/class/seen.ts';
+import { wholeRecord } from '../exercises/class/observed.ts';
 import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { particulars } from '../exercises/observed/record.ts';
-import { book as edition } from '../house/book.ts';
-import { inWords, today } from './today.ts';
+import { bookStamp as edition } from '../house/book.ts';
+import { dateInWords, today } from './today.ts';
 
 /** Tasks and questions by stage and id: what each is called, and what whoever watches a task looks for. */
 export type TaskNames = Readonly<
@@ -25,13 +31,13 @@ export interface ClassRecordOf {
   readonly own: OwnKnown;
 }
 
-const onDay = (day: string) => (day === '' ? 'not said' : inWords(day));
+const onDay = (day: string) => (day === '' ? 'not said' : dateInWords(day));
 const points = (value: number) => formatNumber(value, value % 1 === 0 ? 0 : 1);
 const byHand = ['Trainee’s number, or date of birth', 'Sheets set by', 'Invigilated by'];
 const countWords = { latest: 'the latest', best: 'the best', first: 'the first' } as const;
 
 export function ClassRecord(props: ClassRecordOf) {
-  const one = () => ofOne(props.book, props.person);
+  const one = () => recordOfPerson(props.book, props.person);
   const settings = () => settingsOf(props.book);
   const titles = new Map(kindsOf(props.list).map(({ id, title }) => [id, title]));
   const titled = ({ kinds }: LineOf, number: number) => {
@@ -125,7 +131,7 @@ export function ClassRecord(props: ClassRecordOf) {
                       <b>{task?.name ?? each.task}</b> {task?.see.join(' ')}
                     </th>
                     <td>{each.outcome}</td>
-                    <td>{inWords(each.day)}</td>
+                    <td>{dateInWords(each.day)}</td>
                     <td>{each.note}</td>
                   </tr>
                 );
@@ -145,7 +151,7 @@ export function ClassRecord(props: ClassRecordOf) {
               <tr>
                 <th>
                   {of().person.name}, {of().person.role}. Class: {settings().name}. House: {props.houseName}.
-                  Printed on {inWords(today())}, book {edition}.
+                  Printed on {dateInWords(today())}, book {edition}.
                 </th>
               </tr>
             </thead>
@@ -195,9 +201,9 @@ export function ClassRecord(props: ClassRecordOf) {
                           {(each) => (
                             <tr>
                               <th scope="row">{each.outcome}</th>
-                              <td>{inWords(each.day)}</td>
-                              <td>{each.until === '' ? 'no end set' : inWords(each.until)}</td>
-                              <td>{stateOn(each, today(), settings().refresher)}</td>
+                              <td>{dateInWords(each.day)}</td>
+                              <td>{each.until === '' ? 'no end set' : dateInWords(each.until)}</td>
+                              <td>{standingOn(each, today(), settings().refresher)}</td>
                               <td>{each.assessor || 'not named'}</td>
                               <td>{each.evidence}</td>
                             </tr>

@@ -2,7 +2,7 @@
 import { createMemo, createSignal, For, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import {
-  idOf,
+  entryId,
   peopleOf,
   settingsOf,
   withThings,
@@ -11,21 +11,21 @@ import {
   type Got,
 } from '../exercises/class/book.ts';
 import {
-  alikeIn,
+  alikeResults,
   grid,
   resultsTable,
-  scored as scoredBy,
+  resultScore as scoredBy,
   type Cell,
   type Scored,
 } from '../exercises/class/counts.ts';
 import { withPasted } from '../exercises/class/taken.ts';
 import type { Doubtful } from '../exercises/class/whose.ts';
-import { sheetAt } from './class-sheets-later.ts';
+import { fetchSheetAt } from './class-sheets-fetched.ts';
 import { ClassChoice } from './ClassChoice.tsx';
-import { keptList } from './handed-list.ts';
+import { keptNameList } from './handed-list.ts';
 import { saveFile } from './save-file.ts';
 import { sheetsSet } from './sheets-set.ts';
-import { inWords, today } from './today.ts';
+import { dateInWords, today } from './today.ts';
 
 const ClassDoubtful = lazy(() => import('./ClassDoubtful.tsx').then((part) => ({ default: part.ClassDoubtful }))); // prettier-ignore
 
@@ -39,7 +39,8 @@ const cellText = ({ scored, all, counts, work }: Cell) =>
 
 const markText = ({ way }: Got, { got, of, isPass }: Scored) =>
   `${points(got)} of ${points(of)}${isPass === undefined ? '' : isPass ? ', pass' : ', not yet'}${way === 'sealed' ? ', sealed' : ''}`;
-const onDay = ({ day, attempt }: Got) => `${day === '' ? 'day not said' : inWords(day)}, attempt ${attempt}`;
+const onDay = ({ day, attempt }: Got) =>
+  `${day === '' ? 'day not said' : dateInWords(day)}, attempt ${attempt}`;
 /** The result beside the one that counts: the first, or the latest where the first counts. */
 function besideIt(all: Cell['all'], counts: Got, work: Cell['work']): string {
   const isFirst = all[0] === counts;
@@ -132,7 +133,7 @@ export function ClassResults(props: {
 
   const take = async () => {
     const known = sheetsSet();
-    const { book, notes, doubtful } = withPasted(props.book, pasted(), today(), (mark) => known.find((each) => each.mark === mark), (mark) => keptList(mark) ?? ''); // prettier-ignore
+    const { book, notes, doubtful } = withPasted(props.book, pasted(), today(), (mark) => known.find((each) => each.mark === mark), (mark) => keptNameList(mark) ?? ''); // prettier-ignore
     setNotes(notes);
     setDoubtful(doubtful);
     setPasted('');
@@ -144,7 +145,7 @@ export function ClassResults(props: {
     for (const { id, address, kinds, kind, day } of worksOf(book)) {
       if (kind !== 'sheet' || kinds.length > 0 || address === '' || address.startsWith('sheet/sealed/'))
         continue;
-      const found = await sheetAt(address, props.list, day);
+      const found = await fetchSheetAt(address, props.list, day);
       if (typeof found !== 'string') props.change(withThings(props.book, { [id]: { ...found, day } }));
     }
   };
@@ -154,7 +155,7 @@ export function ClassResults(props: {
     const isSound = peopleOf(props.book).some(({ id }) => id === person()) && heads().some(({ id }) => id === work()) && got !== '' && points! >= 0 && whole! > 0 && points! <= whole! && whole! <= 100_000 && Number.isInteger(time) && time! >= 1 && time! <= 35; // prettier-ignore
     if (!isSound)
       return void setHand('Choose a person and what was done, and write points of how many, as 7.5 of 10.');
-    const id = idOf('result', person(), work(), 0, time!, day, points!, whole!);
+    const id = entryId('result', person(), work(), 0, time!, day, points!, whole!);
     setWritten({ day: '', got: '', of: '', attempt: '1' });
     props.change(withThings(props.book, { [id]: { is: 'result', person: person(), work: work(), day: day || today(), attempt: time!, version: 0, signs: '', answers: '', got: points!, of: whole!, way: 'hand', note: '' } })); // prettier-ignore
     setHand('The result is in the book.');
@@ -252,7 +253,7 @@ export function ClassResults(props: {
           </details>
         </Show>
       </div>
-      <For each={alikeIn(props.book)}>{(note) => <p class="remark">{note}</p>}</For>
+      <For each={alikeResults(props.book)}>{(note) => <p class="remark">{note}</p>}</For>
       <Show when={rows().length > 0} fallback={<p>Nothing yet.</p>}>
         <div class="table" tabindex="0" role="group" aria-label="Who has done what, as a picture">
           <Picture rows={rows()} />
@@ -269,7 +270,7 @@ export function ClassResults(props: {
                 <For each={heads()}>
                   {({ title, day }, i) => (
                     <th scope="col">
-                      {i() + 1}. {title}, {inWords(day)}
+                      {i() + 1}. {title}, {dateInWords(day)}
                     </th>
                   )}
                 </For>

@@ -1,6 +1,6 @@
 // What came of something that was done to the class book, with “Undo” beside it for as long as it can be undone.
 import { Show } from 'solid-js';
-import { backIn, lastOut } from '../exercises/class/back.ts';
+import { withPutBack, lastTakenOut } from '../exercises/class/put-back.ts';
 import type { ClassBook } from '../exercises/class/book.ts';
 
 export interface UndoableStep {
@@ -11,8 +11,8 @@ export interface UndoableStep {
 
 /** What was done by taking out or joining: it can be undone until something else is taken out. */
 export function takenOut(next: ClassBook, says: string): UndoableStep {
-  const stamp = lastOut(next);
-  return { says, undone: (book) => (lastOut(book) === stamp ? backIn(book) : undefined) };
+  const stamp = lastTakenOut(next);
+  return { says, undone: (book) => (lastTakenOut(book) === stamp ? withPutBack(book) : undefined) };
 }
 
 export function ClassUndo(props: {

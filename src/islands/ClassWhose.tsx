@@ -2,7 +2,7 @@
 import { createSignal } from 'solid-js';
 import { peopleOf, sameName, withThings, type ClassBook } from '../exercises/class/book.ts';
 import { freeId, idByName } from '../exercises/class/names.ts';
-import { nameOn, readAnyRecord, seenWords, withSeen } from '../exercises/class/seen.ts';
+import { nameOnRecord, readAnyRecord, observedInWords, withSeen } from '../exercises/class/observed.ts';
 import type { ObservedRecord } from '../exercises/observed/record.ts';
 import { ClassChoice } from './ClassChoice.tsx';
 
@@ -18,16 +18,16 @@ interface Put {
 function putFor(book: ClassBook, id: string, record: ObservedRecord, where?: string): Put {
   const name = peopleOf(book).find((each) => each.id === id)?.name ?? '';
   const { book: next, added, known } = withSeen(book, id, record);
-  return { book: next, says: seenWords(name, added, known, where) };
+  return { book: next, says: observedInWords(name, added, known, where) };
 }
 /** Puts a record in for the person whose name it bears; undefined where nobody in the book has it. */
 export function putByName(book: ClassBook, record: ObservedRecord, where?: string): Put | undefined {
-  const id = idByName(book).get(sameName(nameOn(record)));
+  const id = idByName(book).get(sameName(nameOnRecord(record)));
   return id === undefined ? undefined : putFor(book, id, record, where);
 }
 /** Puts a record in for a new person of the name it bears. */
 export function putAsNew(book: ClassBook, record: ObservedRecord, where?: string): Put {
-  const name = nameOn(record);
+  const name = nameOnRecord(record);
   const id = freeId(book, name);
   const put = putFor(withThings(book, { [id]: { is: 'person', name, role: 'trainee' } }), id, record, where);
   return { ...put, says: `${put.says} ${name} is new ${where ?? 'in the class'}.` };
@@ -39,7 +39,7 @@ export function ClassWhose(props: {
   readonly done: (put?: Put) => void;
 }) {
   const [who, setWho] = createSignal('');
-  const name = () => nameOn(props.record);
+  const name = () => nameOnRecord(props.record);
   const choices = () => [
     ...peopleOf(props.book).map(({ id, name }) => ({ id, text: name })),
     ...(name() === '' ? [] : [{ id: NEW, text: `${name()}, new in the class` }]),

@@ -5,7 +5,7 @@ import { numberAt } from '../core/line/beside.ts';
 import { computedBeside } from '../core/line/counted-beside.ts';
 import { useKnown } from '../browser/known-store.ts';
 import { textOfFigure } from '../house/prose.ts';
-import { count } from '../browser/change-figure.ts';
+import { countFigure } from '../browser/change-figure.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { NumberField } from './NumberField.tsx';
 
@@ -27,8 +27,8 @@ export function CountedField(props: { readonly of: FigureId }) {
         range={limits}
         step={kind === 'gravity' ? 0.001 : limits[1] > 1000 ? 1 : 0.1}
         value={counted(props.of)}
-        take={(value) => count(props.of, value)}
-        clear={() => count(props.of, undefined)}
+        take={(value) => countFigure(props.of, value)}
+        clear={() => countFigure(props.of, undefined)}
         meaning={`${hangsOn(props.of).length > 0 ? 'Our estimate' : 'Computed'}: ${textOfFigure(props.of, computed())}${beside()}`}
       />
     </div>

@@ -1,7 +1,7 @@
 // A calculator of distilling, by its id. Written by `npm run gather`.
-import { declared } from './declared.tsx';
+import { declaredIsland } from './declared-island.tsx';
 
-export default declared({
+export default declaredIsland({
   'strength-from-density': () => import('../calculators/distilling/strength-from-density.ts'),
   'hydrometer-in-the-safe': () => import('../calculators/distilling/hydrometer-in-the-safe.ts'),
   'blend-two-spirits': () => import('../calculators/distilling/blend-two-spirits.ts'),

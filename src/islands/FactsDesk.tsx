@@ -3,15 +3,15 @@ import { createEffect, createSignal, For, Show } from 'solid-js';
 import { parseNumber } from '../core/reading/plain.ts';
 import { factsAgainstVessels } from '../house/facts-beside.ts';
 import { factIds, factKind, factSays, type Fact, type FactId } from '../house/facts.ts';
-import { choiceProblem, factsPart, plainWords, withFact, wordsProblem } from '../house/parts/facts.ts';
+import { choiceProblem, factsPart, wordsToKeep, withFact, wordsProblem } from '../house/parts/facts.ts';
 import { plantPart } from '../house/parts/plant.ts';
 import { usePart } from '../browser/part-store.ts';
-import { stamp } from '../house/book.ts';
+import { stampInWords } from '../house/book.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { useAnnouncement } from './announce.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { StockField } from './StockField.tsx';
-import { inWords, today } from './today.ts';
+import { dateInWords, today } from './today.ts';
 import { Troubles } from './Troubles.tsx';
 
 export default function FactsDesk() {
@@ -56,8 +56,8 @@ export default function FactsDesk() {
           </For>
         </dl>
         <p class="foot">
-          {stamp(name())}
-          {mounted() && `, ${inWords(today())}`}. Said by the house, and not reckoned.
+          {stampInWords(name())}
+          {mounted() && `, ${dateInWords(today())}`}. Said by the house, and not reckoned.
         </p>
       </section>
     </div>
@@ -139,7 +139,7 @@ function WordsField(props: {
   });
   const take = (text: string) => {
     setDraft(text);
-    const words = plainWords(text);
+    const words = wordsToKeep(text);
     setProblem((words === '' ? undefined : props.problemOf(words)) ?? props.take(words === '' ? undefined : words)); // prettier-ignore
   };
   return (

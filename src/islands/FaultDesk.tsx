@@ -1,14 +1,21 @@
 // The fault desk: one complaint, readings that each cost time, a cause and a first thing to do, and what the readings said.
 import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show, untrack } from 'solid-js';
 import { unwrap } from 'solid-js/store';
-import { wasGiven } from '../core/shown.ts';
+import { wasGiven } from '../core/quoted-given.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { answerOf, complaintOf, drawFault, told, type FaultCase, type ShownReading } from '../fault/draw.ts';
+import {
+  readingInWords,
+  complaintOf,
+  drawFault,
+  valueInWords,
+  type FaultCase,
+  type ShownReading,
+} from '../fault/draw.ts';
 import { readDone, wasShown, withDone, type CaseDone } from '../fault/kept.ts';
 import { faultOfLink } from '../fault/link.ts';
-import { hadOf, markFault, type FaultMark } from '../fault/mark.ts';
+import { readingsHad, markFault, type FaultMark } from '../fault/mark.ts';
 import { minutes } from '../fault/minutes.ts';
-import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { codeOfHouse } from '../shift/link.ts';
 import { isSeed, SEEDS } from '../shift/seed.ts';
@@ -16,7 +23,7 @@ import { announce } from './announce.ts';
 import { FaultResult } from './FaultResult.tsx';
 import { today } from './today.ts';
 
-const KEY = keyOf('faults');
+const KEY = storageKey('faults');
 
 export default function FaultDesk(props: { readonly sources: Readonly<Record<string, string>> }) {
   const { mounted, line, name } = useHouse();
@@ -40,7 +47,7 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
     const causes = now()?.bench.causes ?? [];
     return [...new Set(causes.map(({ group }) => group))].map((name) => ({ name, causes: causes.filter(({ group }) => group === name) }));
   });
-  const had = () => hadOf(now()!, asked()).filter(({ minutes }) => minutes > 0);
+  const had = () => readingsHad(now()!, asked()).filter(({ minutes }) => minutes > 0);
   const left = () => now()!.readings.filter(({ id, minutes }) => minutes > 0 && !asked().includes(id));
   const spent = () => had().reduce((sum, { minutes }) => sum + minutes, 0);
 
@@ -67,7 +74,7 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
     const text = keptText(KEY);
     if (text === null) return;
     const read = readDone(text);
-    isHeld = read === undefined && !keepAside(keyOf('faults-kept-aside'), text);
+    isHeld = read === undefined && !keepAside(storageKey('faults-kept-aside'), text);
     if (read && read.length >= done().length) setDone(read); // a browser that keeps no more goes by what this page has seen
   }
 
@@ -94,7 +101,7 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
   }
   function ask(reading: ShownReading, event: Event): void {
     setAsked([...asked(), reading.id]);
-    announce('fault', () => `${answerOf(reading)} Usual: ${told(reading, reading.usual)}. ${minutes(spent())} so far.`); // prettier-ignore
+    announce('fault', () => `${readingInWords(reading)} Usual: ${valueInWords(reading, reading.usual)}. ${minutes(spent())} so far.`); // prettier-ignore
     if ((event as PointerEvent).pointerType !== 'touch')
       queueMicrotask(() => document.querySelector<HTMLElement>('.fault-ask button')?.focus());
   }
@@ -177,8 +184,8 @@ export default function FaultDesk(props: { readonly sources: Readonly<Record<str
                     <For each={had()}>
                       {(each) => (
                         <tr>
-                          <th scope="row">{answerOf(each)}</th>
-                          <td>{told(each, each.usual)}</td>
+                          <th scope="row">{readingInWords(each)}</th>
+                          <td>{valueInWords(each, each.usual)}</td>
                           <td class="number">{each.minutes}</td>
                         </tr>
                       )}

@@ -1,9 +1,9 @@
 // How a case came out: points, the cause with its source, what each reading said, and the line for a record.
 import { createSignal, For, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import { answerOf, told, type FaultCase } from '../fault/draw.ts';
-import { faultLine, linkOfFault, LONGEST_NAME } from '../fault/link.ts';
-import { neededOf, POINTS, rulesOut, type FaultMark } from '../fault/mark.ts';
+import { readingInWords, valueInWords, type FaultCase } from '../fault/draw.ts';
+import { faultLine, linkOfFault, LONGEST_NAME_ON_RESULT } from '../fault/link.ts';
+import { readingsNeeded, FAULT_POINTS, rulesOut, type FaultMark } from '../fault/mark.ts';
 import { minutes } from '../fault/minutes.ts';
 import { today } from './today.ts';
 
@@ -42,10 +42,10 @@ export function FaultResult(props: {
   /** 20 points × 3 minutes needed ÷ 8 minutes you asked for = 7.5. */
   const costWords = () =>
     props.mark.spent <= props.mark.least
-      ? `${POINTS.cost} points, as you asked for no more than needed.`
-      : `${POINTS.cost} points × ${minutes(props.mark.least)} needed ÷ ${minutes(props.mark.spent)} you asked for = ${formatNumber(props.mark.cost, 1)}.`;
+      ? `${FAULT_POINTS.cost} points, as you asked for no more than needed.`
+      : `${FAULT_POINTS.cost} points × ${minutes(props.mark.least)} needed ÷ ${minutes(props.mark.spent)} you asked for = ${formatNumber(props.mark.cost, 1)}.`;
   const lower = (order: string) => order[0]!.toLowerCase() + order.slice(1);
-  const needed = () => neededOf(props.of, props.asked).map(({ asks }) => lower(asks));
+  const needed = () => readingsNeeded(props.of, props.asked).map(({ asks }) => lower(asks));
   const others = () => props.mark.open.filter((id) => id !== cause.id);
   const [copied, setCopied] = createSignal('');
   const resultLine = () => faultLine(props.whose, seed, props.code, { ...props.mark, named: title(props.chosenCause), isAgain: props.isAgain }, today()); // prettier-ignore;
@@ -79,19 +79,19 @@ export function FaultResult(props: {
           </li>
         </Show>
         <li>
-          {props.mark.isCause ? `The cause is right${worth(POINTS.cause)}.` : 'The cause is another.'} {cause.title}. {cause.why}{' '}
+          {props.mark.isCause ? `The cause is right${worth(FAULT_POINTS.cause)}.` : 'The cause is another.'} {cause.title}. {cause.why}{' '}
           <span class="small">({props.sources[cause.rests]})</span>
         </li>
         <Show when={scores() && !props.mark.isCause}>
           <li>
             {`Your readings had ruled out ${props.mark.gone} of the ${props.mark.others} other causes. `}
             {props.mark.ruledOut > 0 || props.mark.open.includes(props.chosenCause)
-              ? `Yours was still open to them: ${props.mark.ruledOut} of ${POINTS.ruledOut} points.`
+              ? `Yours was still open to them: ${props.mark.ruledOut} of ${FAULT_POINTS.ruledOut} points.`
               : 'Yours was among those, so that earns nothing.'}
           </li>
         </Show>
         <li>
-          {props.mark.isFirst ? `What comes first was done first${worth(POINTS.first)}.` : `First comes: ${right()}.`}
+          {props.mark.isFirst ? `What comes first was done first${worth(FAULT_POINTS.first)}.` : `First comes: ${right()}.`}
         </li>
         <li>
           {`${minutes(props.mark.spent)} asked for; ${minutes(props.mark.least)} needed (${needed().join('; ')}). `}
@@ -117,10 +117,10 @@ export function FaultResult(props: {
               {(each) => (
                 <tr>
                   <th scope="row">
-                    {answerOf(each)}
+                    {readingInWords(each)}
                     {each.minutes > 0 && !props.asked.includes(each.id) ? ' (Not asked for.)' : ''}
                   </th>
-                  <td>{told(each, each.usual)}</td>
+                  <td>{valueInWords(each, each.usual)}</td>
                   <td>{said(each.id)}</td>
                 </tr>
               )}
@@ -135,7 +135,7 @@ export function FaultResult(props: {
           id="fault-name"
           class="words"
           type="text"
-          maxlength={LONGEST_NAME}
+          maxlength={LONGEST_NAME_ON_RESULT}
           autocomplete="off"
           value={props.whose}
           onInput={({ currentTarget }) => props.setWhose(currentTarget.value)}

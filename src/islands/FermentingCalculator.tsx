@@ -1,7 +1,7 @@
 // A calculator of fermenting, by its id. Written by `npm run gather`.
-import { declared } from './declared.tsx';
+import { declaredIsland } from './declared-island.tsx';
 
-export default declared({
+export default declaredIsland({
   'strength-from-gravities': () => import('../calculators/fermenting/strength-from-gravities.ts'),
   'strength-three-ways': () => import('../calculators/fermenting/strength-three-ways.ts'),
   'fermentation-curve': () => import('../calculators/fermenting/fermentation-curve.ts'),

@@ -1,14 +1,14 @@
 // The first weeks at a glance: what comes next, each stage with what is reached, and the picture of it all.
 import { For, Show } from 'solid-js';
 import { formatCount } from '../core/format.ts';
-import { asideId, nextOf, signedId, stepsDone } from '../path/next.ts';
+import { asideId, nextOnPath, signedId, stepsDone } from '../path/next-on-path.ts';
 import { kindsOfStage, type PathStage } from '../path/steps.ts';
-import { rise, standingOfStage } from '../path/standing-of.ts';
+import { masteredByDay, standingOfStage } from '../path/standing-of.ts';
 import { isKept } from './path-kept.ts';
 import { NotKept } from './NotKept.tsx';
 import { PathNext } from './PathNext.tsx';
 import { PathRise } from './PathRise.tsx';
-import { titleOf, type Names } from './path-says.ts';
+import { stageTitle, type Names } from './path-says.ts';
 import { usePath } from './use-path.ts';
 
 export default function FirstWeeks(props: Names & { readonly stages: readonly PathStage[] }) {
@@ -33,7 +33,7 @@ export default function FirstWeeks(props: Names & { readonly stages: readonly Pa
   const meanwhile = () => {
     const now = next();
     if (now.because !== 'sign') return undefined;
-    const other = nextOf(path.filter((stage) => stage !== now.stage), done(), day()); // prettier-ignore
+    const other = nextOnPath(path.filter((stage) => stage !== now.stage), done(), day()); // prettier-ignore
     return other.because === 'all' ? undefined : other;
   };
   return (
@@ -55,12 +55,12 @@ export default function FirstWeeks(props: Names & { readonly stages: readonly Pa
             const standing = () => standingOfStage(kindsOfStage(stage), done().log);
             return (
               <li>
-                <a href={`${stage.stage}/`}>{titleOf(stage.stage)}</a>
+                <a href={`${stage.stage}/`}>{stageTitle(stage.stage)}</a>
                 <meter
                   min="0"
                   max={2 * kindsOfStage(stage).length}
                   value={standing().once + standing().reached}
-                  aria-label={`${titleOf(stage.stage)}: how much is mastered`}
+                  aria-label={`${stageTitle(stage.stage)}: how much is mastered`}
                 />
                 <span>{saysOf(stage)}</span>
               </li>
@@ -70,7 +70,7 @@ export default function FirstWeeks(props: Names & { readonly stages: readonly Pa
       </ol>
       <h2>What you master</h2>
       <PathRise
-        days={rise(all, done().log)}
+        days={masteredByDay(all, done().log)}
         of={all.length}
         right={done().log.filter(({ verdict }) => verdict === 'right').length}
       />

@@ -2,18 +2,18 @@
 import { For, onMount, Show } from 'solid-js';
 import { formatCount } from '../core/format.ts';
 import { changeName } from '../browser/progress-store.ts';
-import { asideId, isDone, safetyNext, signedId } from '../path/next.ts';
+import { asideId, isDone, safetyNext, signedId } from '../path/next-on-path.ts';
 import { idOfStep, kindsOfStage, lineOfStep, type PathStage, type LessonStep } from '../path/steps.ts';
 import { standingOfStage } from '../path/standing-of.ts';
 import { dropLesson, keptLesson } from './lesson-kept.ts';
-import { isKept, tick, ticks } from './path-kept.ts';
+import { isKept, markStep, ticks } from './path-kept.ts';
 import { NotKept } from './NotKept.tsx';
 import { PathGo, PathNext, StepLink } from './PathNext.tsx';
 import { PathSignOff } from './PathSignOff.tsx';
-import { practiceAt, stepSays, titleOf, type Names } from './path-says.ts';
+import { practiceAt, stepSays, stageTitle, type Names } from './path-says.ts';
 import { printPart } from './print-part.ts';
 import { Tick } from './Tick.tsx';
-import { today, inWords } from './today.ts';
+import { today, dateInWords } from './today.ts';
 import { usePath } from './use-path.ts';
 import { WorkedOpen } from './WorkedOpen.tsx';
 
@@ -53,13 +53,13 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
               </Show>
               <div class="path-next">
                 <p>
-                  You have marked this stage as signed on {inWords(signed()!)}.{' '}
+                  You have marked this stage as signed on {dateInWords(signed()!)}.{' '}
                   <a href="../">To the whole of your first weeks</a>
                 </p>
                 <Show when={open().length > 0 && !safety()}>
                   <Tick
                     checked={isAside()}
-                    take={(isTicked) => tick(asideId(stage), isTicked ? today() : undefined)}
+                    take={(isTicked) => markStep(asideId(stage), isTicked ? today() : undefined)}
                   >
                     Put aside what is still open: {formatCount(open().length, 'step')}
                   </Tick>
@@ -102,7 +102,7 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
                         >
                           <Tick
                             checked={isDone(step, done())}
-                            take={(isTicked) => tick(idOfStep(step), isTicked ? today() : undefined)}
+                            take={(isTicked) => markStep(idOfStep(step), isTicked ? today() : undefined)}
                           >
                             {says()}
                           </Tick>
@@ -118,7 +118,7 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
         <WorkedOpen
           kind={worked.kind}
           title={props.kinds[worked.kind]!}
-          onDone={() => tick(idOfStep(worked), today())}
+          onDone={() => markStep(idOfStep(worked), today())}
         />
         <Show when={isDone(worked, done())}>
           <p class="lesson-way">
@@ -134,11 +134,11 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
                 <a href={place.root + practiceAt([each.kind], stage.stage)}>{props.kinds[each.kind]}</a>
                 <span>
                   {each.reached
-                    ? `reached, ${inWords(each.reached)}`
+                    ? `reached, ${dateInWords(each.reached)}`
                     : each.missed
                       ? 'missed last time'
                       : each.once
-                        ? `right once; counts from ${inWords(each.from!)}`
+                        ? `right once; counts from ${dateInWords(each.from!)}`
                         : 'not yet right'}
                 </span>
               </li>
@@ -147,13 +147,13 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
         </ul>
         <p>
           <a href={place.root + practiceAt(kinds, stage.stage)}>
-            Practise all of {titleOf(stage.stage).toLowerCase()}’s standard
+            Practise all of {stageTitle(stage.stage).toLowerCase()}’s standard
           </a>
         </p>
         <h2 id="sign">Sign-off</h2>
         <p>
           {standing().day
-            ? `The standard was reached on ${inWords(standing().day!)}. Print the sheet; your trainer asks, watches and signs.`
+            ? `The standard was reached on ${dateInWords(standing().day!)}. Print the sheet; your trainer asks, watches and signs.`
             : `${standing().reached} of ${kinds.length} are reached. Once staying safe is done the sheet can be printed before that, and says so.`}{' '}
           It shows answers in this book and nothing more: it does not show that anyone can do the work safely,
           and allows nobody to work alone. The site’s own authorisation and local rules come first.
@@ -195,7 +195,7 @@ export default function FirstWeeksStage(props: Names & { readonly stage: PathSta
           <Tick
             checked={signed() !== undefined}
             take={(isTicked) => {
-              tick(signedId(stage), isTicked ? today() : undefined);
+              markStep(signedId(stage), isTicked ? today() : undefined);
               if (isTicked && keptLesson()?.stage === stage.stage) dropLesson();
             }}
           >

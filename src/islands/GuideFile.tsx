@@ -1,7 +1,7 @@
 // A new guide's file: the walk on the page, and on paper the whole file, bound: title, walk, figures, questions, blanks with a key, ten sums.
 import { createMemo, For, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
-import { stamp } from '../house/book.ts';
+import { stampInWords } from '../house/book.ts';
 import type { Stage } from '../house/figures.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { inMinutes } from '../walk/time.ts';
@@ -70,7 +70,7 @@ export default function GuideFile(props: {
             </ol>
             <p>{FIRST}</p>
             <p>
-              {today()} · {stamp(name())}
+              {today()} · {stampInWords(name())}
             </p>
           </section>
           <section>

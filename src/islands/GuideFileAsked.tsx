@@ -7,7 +7,7 @@ import { useKnown } from '../browser/known-store.ts';
 import { factsPart } from '../house/parts/facts.ts';
 import { plantPart } from '../house/parts/plant.ts';
 import { usePart } from '../browser/part-store.ts';
-import { secondOf } from '../house/prose.ts';
+import { secondFigureText } from '../house/prose.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { answerText, notSaid } from '../house/visitor-questions.ts';
 import { questionsByRoom } from '../walk/guide-file.ts';
@@ -31,7 +31,7 @@ export function AskedPart(props: {
   const says = (fact: FactId) => factSays(ofHouse(), fact);
   const told = (path: string) => {
     const doubt = doubtAt(path);
-    return secondOf(line(), path) + (doubt === undefined ? '' : ` (${doubt})`);
+    return secondFigureText(line(), path) + (doubt === undefined ? '' : ` (${doubt})`);
   };
   const rooms = createMemo(() => questionsByRoom(props.walk, questions));
   const open = () => [...new Set(rooms().flat().flatMap(({ say }) => notSaid(say, says)))]; // prettier-ignore

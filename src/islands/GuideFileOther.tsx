@@ -1,6 +1,6 @@
 // What is to be said on a page of a guide's file whose walk was written for another house, with ways to put it right.
 import { useHouse } from '../browser/house-store.ts';
-import { notOfHere } from '../walk/whose.ts';
+import { notOfHere } from '../walk/house-of-walk.ts';
 import { OpenHouse } from './OpenHouse.tsx';
 
 export function GuideFileOther(props: { readonly other: string; readonly root: string }) {

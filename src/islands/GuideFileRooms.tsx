@@ -3,7 +3,7 @@ import { For, Show } from 'solid-js';
 import type { Stage } from '../house/figures.ts';
 import { saidInShort, saidWhole } from '../walk/guide-file.ts';
 import { clockOf, inMinutes, timesOf } from '../walk/time.ts';
-import { bans, type Walk } from '../walk/walk.ts';
+import { roomBans, type Walk } from '../walk/walk.ts';
 
 /** `isWhole`: each piece whole, a paragraph each, for paper; else the first sentence of each. */
 export function RoomsPart(props: {
@@ -17,7 +17,7 @@ export function RoomsPart(props: {
       <For each={props.walk.rooms}>
         {(room, i) => {
           const short = () => saidInShort(room, props.walk);
-          const forbids = () => [...room.bans.map((ban) => bans[ban]), ...(room.rule ? [room.rule] : [])];
+          const forbids = () => [...room.bans.map((ban) => roomBans[ban]), ...(room.rule ? [room.rule] : [])];
           const says = () => [...(room.line ? [room.line] : []), ...short().says];
           return (
             <li>

@@ -7,7 +7,7 @@ import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { WorkedPart } from './GuideFileWorked.tsx';
 import { useOnPaper } from './guide-file-walk.ts';
-import { fetchMarker } from './marker.ts';
+import { fetchMarker } from './fetched-marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { QuestionView } from './QuestionView.tsx';
 import { Working } from './Working.tsx';

@@ -2,15 +2,15 @@
 import { createMemo, createSignal, onMount, Show } from 'solid-js';
 import { figureTable, pathsOf, type FigureId } from '../core/figures/index.ts';
 import { isRefusal } from '../core/refusal.ts';
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { useKnown } from '../browser/known-store.ts';
-import { figureValue, wholeOf } from '../house/prose.ts';
+import { figureValue, wholeCountOf } from '../house/prose.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { useUnits } from '../browser/units-store.ts';
 import { figuresByRoom } from '../walk/guide-file.ts';
-import type { heard } from '../walk/guide-file-heard.ts';
-import { judge, RULE, type SaidAnswer, type SaidVerdict } from '../walk/guide-file-judge.ts';
-import { againOf, nextOf, nothingTold, readByWalk, stillTold, toldOf, withTold, withWalk, type ToldRight } from '../walk/guide-file-told.ts'; // prettier-ignore
+import type { figureHeard } from '../walk/guide-file-heard.ts';
+import { judgeTold, JUDGING_RULE, type SaidAnswer, type SaidVerdict } from '../walk/guide-file-judge.ts';
+import { roundOfMissed, nextToTell, nothingTold, readByWalk, stillTold, toldOf, withFigureTold, withWalk, type ToldRight } from '../walk/guide-file-told.ts'; // prettier-ignore
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { BlankPart } from './GuideFileBlank.tsx';
@@ -19,15 +19,15 @@ import { OtherHouse, useGuideWalk, useOnPaper } from './guide-file-walk.ts';
 import { useWhy } from './guide-file-why.ts';
 import { NotKept } from './NotKept.tsx';
 
-const KEPT = keyOf('guide-file');
+const KEPT = storageKey('guide-file');
 const verdicts: Readonly<Record<SaidVerdict, string>> = { right: 'Right', near: 'Near', wrong: 'Not right' };
 const LOST = 'A part of this page’s script did not come. Load the page again; what you have told is kept.';
 
-let coming: Promise<typeof heard | undefined> | undefined;
+let coming: Promise<typeof figureHeard | undefined> | undefined;
 /** What hears figures in words: it comes with the first touch of the field. */
 const fetchHearing = () =>
   (coming ??= import('../walk/guide-file-heard.ts').then(
-    (module) => module.heard,
+    (module) => module.figureHeard,
     () => undefined,
   ));
 
@@ -61,21 +61,21 @@ export default function GuideFileTell() {
   const figures = () => rooms().map(({ id }) => id);
   const valueOf = (id: FigureId) => {
     const path = pathsOf(id)[0]!;
-    return counted(id) ?? wholeOf(path, figureValue(line(), path));
+    return counted(id) ?? wholeCountOf(path, figureValue(line(), path));
   };
   /** Against the figure, and against its second where the house has two: hours over a weekend. */
   const judged = (id: FigureId, said: SaidAnswer): SaidVerdict => {
     const { kind } = figureTable[id];
     const second = id === 'fermentationHours' ? line().weekendHours : undefined;
     const all = [valueOf(id), ...(second === undefined ? [] : [second])].map((each) =>
-      judge(said, each, kind),
+      judgeTold(said, each, kind),
     );
     return all.includes('right') ? 'right' : all.includes('near') ? 'near' : 'wrong';
   };
   const counts = createMemo(() =>
     stillTold(told(), figures(), (id, was) => judged(id, { numbers: [was] }) === 'right'),
   );
-  const at = () => shown()?.id ?? nextOf(figures(), counts());
+  const at = () => shown()?.id ?? nextToTell(figures(), counts());
   const roomAt = () => rooms().find(({ id }) => id === at())?.room;
   const number = () => figures().indexOf(at()!) + 1;
   const right = () => Object.keys(counts().right).length;
@@ -87,7 +87,7 @@ export default function GuideFileTell() {
   };
   const tell = (id: FigureId, verdict: SaidVerdict) => {
     setShown({ id, verdict });
-    keep(withTold(counts(), id, verdict, valueOf(id)));
+    keep(withFigureTold(counts(), id, verdict, valueOf(id)));
   };
   const check = async (event: Event) => {
     event.preventDefault();
@@ -156,7 +156,7 @@ export default function GuideFileTell() {
               <p>{ended()}</p>
               <p class="actions">
                 <Show when={missed() > 0}>
-                  <button type="button" onClick={(event) => again(event, againOf(counts()))}>
+                  <button type="button" onClick={(event) => again(event, roundOfMissed(counts()))}>
                     Tell those again
                   </button>
                 </Show>
@@ -247,7 +247,7 @@ export default function GuideFileTell() {
           <NotKept isKept={isKept()} what="what you have told" />
         </div>
       </section>
-      <p class="meaning">{RULE}</p>
+      <p class="meaning">{JUDGING_RULE}</p>
       <NotOwnYet walk={walk()} root="../../" />
       <p class="meaning">
         What you tell stays in this browser, for this walk. On paper this page is a list with blanks, and a

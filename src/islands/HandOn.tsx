@@ -1,6 +1,6 @@
 // Hands the house on: to another phone by a picture or a link, to anyone by a file, signed and numbered or not.
 import { createMemo, createSignal, Show } from 'solid-js';
-import { encode } from '../house/codec.ts';
+import { encodeHouse } from '../house/codec.ts';
 import { linkIfItFits } from '../house/pack.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { copyAddress } from './copy-address.ts';
@@ -9,7 +9,7 @@ import { HandOnOpen } from './HandOnOpen.tsx';
 import { HandOnSign } from './HandOnSign.tsx';
 import { printPart } from './print-part.ts';
 import QrPicture from './QrPicture.tsx';
-import { codeOf } from './qr.ts';
+import { qrCodeOf } from './qr.ts';
 import { saveFile } from './save-file.ts';
 
 /** The address that opens a house where its figures are; undefined when it is too much for one. */
@@ -19,14 +19,14 @@ function addressOf(text: string): string | undefined {
 }
 function pictureOf(text: string) {
   const address = addressOf(text);
-  return address === undefined ? undefined : codeOf(address);
+  return address === undefined ? undefined : qrCodeOf(address);
 }
 
 export default function HandOn() {
   const { mounted, name, house, text } = useHouse();
   const [said, setSaid] = createSignal<string>();
   const whole = createMemo(() => (mounted() ? pictureOf(text()) : undefined));
-  const picture = () => whole() ?? (mounted() ? pictureOf(encode({ name: name(), house: house() })) : undefined); // prettier-ignore
+  const picture = () => whole() ?? (mounted() ? pictureOf(encodeHouse({ name: name(), house: house() })) : undefined); // prettier-ignore
   const tooMuch = () => `${name()} keeps too much for a link. Save it to a file and send that.`;
   const copy = async () => {
     const address = addressOf(text());

@@ -1,8 +1,8 @@
 // The owner's key on another machine: saved to a file, opened from one, taken out of this browser.
 import { Show } from 'solid-js';
 import { readKey, withAllReleased, type OwnKey } from '../handing/own-key.ts';
-import { isSound, publicOf } from '../handing/signing.ts';
-import { shown } from '../core/shown.ts';
+import { isKeySound, publicOf } from '../handing/signing.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { FileField } from './FileField.tsx';
 import { textOfFile } from './open-file.ts';
 
@@ -23,15 +23,15 @@ export function HandOnKey(props: {
     if ('problem' in read) return props.say(read.problem);
     const reading = readKey(read.text);
     if ('problem' in reading)
-      return props.say(`${shown(file.name)}: ${reading.problem} Nothing was changed.`);
+      return props.say(`${quotedGiven(file.name)}: ${reading.problem} Nothing was changed.`);
     const { own } = reading;
     const now = props.own;
     if (now && publicOf(now.key) !== publicOf(own.key))
       return props.say(
         `This browser signs as ${now.signer} with another key. Take that one out first; nothing was changed.`,
       );
-    if (!(await isSound(own.key)))
-      return props.say(`${shown(file.name)}: The key in the file is damaged. Nothing was changed.`);
+    if (!(await isKeySound(own.key)))
+      return props.say(`${quotedGiven(file.name)}: The key in the file is damaged. Nothing was changed.`);
     props.take(now ? withAllReleased(own, now.released) : own, `You sign as ${own.signer}.`);
   };
 

@@ -1,8 +1,8 @@
 // Opens what was handed on: says who signed it, whether that is the same as before, and which release it is.
 import { createSignal, Show } from 'solid-js';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { BIGGEST_FILE } from '../handing/envelope.ts';
-import { opened, type OpenedFile } from '../handing/opened.ts';
+import { openFile, type OpenedFile } from '../handing/open-file.ts';
 import { problemsOfParts } from '../house/parts/index.ts';
 import { loadHouse } from '../browser/shelf-store.ts';
 import { useHouse } from '../browser/house-store.ts';
@@ -30,18 +30,18 @@ export function HandOnOpen() {
     setUndo(undefined);
     const read = await textOfFile(file, BIGGEST_FILE, 'what is handed on');
     if ('problem' in read) return void setSaid(read.problem);
-    const what = await opened(read.text);
+    const what = await openFile(read.text);
     if ('signed' in what) {
       const part = await import('./HandedOn.tsx').catch(() => undefined); // what puts a release together is fetched for one alone
       return void (part ? setFound({ ...what, as: part.HandedOn }) : setSaid(NOT_HERE));
     }
     if ('problem' in what)
-      return void setSaid(`${shown(file.name)}: ${what.problem} Nothing was changed here.`);
+      return void setSaid(`${quotedGiven(file.name)}: ${what.problem} Nothing was changed here.`);
     const wrong = loadHouse(what.plain, problemsOfParts);
     setSaid(
       wrong.length === 0
-        ? `${name()} is open, from ${shown(file.name)}. Nobody has signed it.`
-        : `${shown(file.name)}: ${wrong.join(' ')}`,
+        ? `${name()} is open, from ${quotedGiven(file.name)}. Nobody has signed it.`
+        : `${quotedGiven(file.name)}: ${wrong.join(' ')}`,
     );
   };
   return (

@@ -2,9 +2,9 @@
 import { createEffect, createSignal, on, onMount, Show } from 'solid-js';
 import { LAST_RELEASE, fileText } from '../handing/envelope.ts';
 import { dropKey, keepKey, keptKey } from '../browser/handing-store.ts';
-import { numberProblem } from '../handing/judged.ts';
+import { numberProblem } from '../handing/judge-file.ts';
 import { keyText, lastRelease, thingOf, withReleased, type OwnKey } from '../handing/own-key.ts';
-import { canSign, fingerprint, makeKey, publicOf, signed } from '../handing/signing.ts';
+import { canSign, keyFingerprint, makeKey, publicOf, signedRelease } from '../handing/signing.ts';
 import { nameProblem } from '../house/name.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { fileNameOf } from './file-name.ts';
@@ -34,7 +34,7 @@ export function HandOnSign() {
     setOwn(kept.own);
     setSaid(kept.problem);
   });
-  createEffect(on(own, async (now) => setDigits(now ? await fingerprint(publicOf(now.key)) : '')));
+  createEffect(on(own, async (now) => setDigits(now ? await keyFingerprint(publicOf(now.key)) : '')));
 
   /** Takes a key into use; nothing is the key taken out of this browser. */
   const take = (next: OwnKey | undefined, sentence?: string) => {
@@ -53,7 +53,7 @@ export function HandOnSign() {
     const wrong = numberProblem(no, last());
     if (wrong !== undefined) return void setSaid(wrong);
     const envelope = { kind: 'house', name: name(), text: text() } as const;
-    const file = await signed({ ...envelope, release: no, date: today(), signer: by.signer }, by.key);
+    const file = await signedRelease({ ...envelope, release: no, date: today(), signer: by.signer }, by.key);
     const saved = fileNameOf(`${name()}-release-${no}`, 'signed');
     saveFile(saved, fileText(file), 'application/json');
     take(withReleased(by, thing(), no), `Release ${no} of ${name()} is saved as ${saved}. Send it to those who show the house round.`); // prettier-ignore

@@ -1,7 +1,7 @@
 // Who gets which version of a sheet: a list of names to fill in or take from the class book, to print and to copy with the links.
 import { createEffect, createSignal, For, on, Show } from 'solid-js';
-import { amissIn, handedOut, linesOf, LONGEST_NAMES } from '../exercises/handed-out.ts';
-import { keepList, keptList } from './handed-list.ts';
+import { amissInNames, handedOut, linesToSend, LONGEST_NAMES } from '../exercises/handed-out.ts';
+import { keepNameList, keptNameList } from './handed-list.ts';
 import { printPart } from './print-part.ts';
 
 export interface HandOutProps {
@@ -16,11 +16,11 @@ export interface HandOutProps {
 export function HandOut(props: HandOutProps) {
   const [names, setNames] = createSignal('');
   const [said, setSaid] = createSignal('');
-  createEffect(on(() => props.mark, (mark) => setNames(keptList(mark) ?? names()))); // prettier-ignore
+  createEffect(on(() => props.mark, (mark) => setNames(keptNameList(mark) ?? names()))); // prettier-ignore
   const handed = () => handedOut(names(), props.versions);
   const change = (text: string) => {
     setNames(text);
-    setSaid(keepList(props.mark, text) ? '' : 'This browser does not keep the list: print or copy it.'); // prettier-ignore
+    setSaid(keepNameList(props.mark, text) ? '' : 'This browser does not keep the list: print or copy it.'); // prettier-ignore
   };
   const fromClass = async () => {
     const [{ keptBook }, { peopleOf }] = await Promise.all([import('./class-kept.ts'), import('../exercises/class/book.ts')]); // prettier-ignore
@@ -31,8 +31,8 @@ export function HandOut(props: HandOutProps) {
   const copy = async () => {
     const links = await props.links();
     if (typeof links !== 'object') return void setSaid(links ?? 'The sheet is still being drawn; try again in a moment.'); // prettier-ignore
-    keepList(props.mark, names()); // it may have been carried over from the sheet as it was
-    const lines = linesOf(handed(), (version) => links[version - 1]!);
+    keepNameList(props.mark, names()); // it may have been carried over from the sheet as it was
+    const lines = linesToSend(handed(), (version) => links[version - 1]!);
     try {
       await navigator.clipboard.writeText(lines);
       setSaid('The list is copied, a line for each: the name and the link to their version.');
@@ -64,14 +64,14 @@ export function HandOut(props: HandOutProps) {
           type="button"
           disabled={handed().length === 0}
           onClick={() => {
-            keepList(props.mark, names());
+            keepNameList(props.mark, names());
             printPart('handed-out');
           }}
         >
           Print it
         </button>
       </p>
-      <p role="status">{said() || amissIn(handed())}</p>
+      <p role="status">{said() || amissInNames(handed())}</p>
       <Show when={handed().length > 0}>
         <div class="handed-out">
           <table>

@@ -1,25 +1,25 @@
 // A release whose signature fits: by whom, whether by the same key as before, how far the reader was behind, and what to do with it.
 import { createEffect, createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
-import { kinds, type Signed } from '../handing/envelope.ts';
+import { signedKinds, type Signed } from '../handing/envelope.ts';
 import { takenOf, withKey, withTaken } from '../handing/handed.ts';
 import { keepHanded, keptHanded } from '../browser/handing-store.ts';
-import { judged } from '../handing/judged.ts';
-import { labelOf, merged, offerOf, type Stated } from '../handing/merge.ts';
-import { decode } from '../house/codec.ts';
+import { judgeFile } from '../handing/judge-file.ts';
+import { labelOfOffer, mergedRelease, offerOf, type Stated } from '../handing/merge.ts';
+import { decodeHouse } from '../house/codec.ts';
 import { problemsOfParts } from '../house/parts/index.ts';
 import { changeHouseWhole, loadHouse, openHouse, ownHouse } from '../browser/shelf-store.ts';
 import { liveName } from '../browser/house-store.ts';
 import { announce } from './announce.ts';
 import { HandedOnClashes, type Choices } from './HandedOnClashes.tsx';
-import { inWords } from './today.ts';
+import { dateInWords } from './today.ts';
 
 const NOT_NOTED =
   ' This browser does not let the handbook remember whose release it is, so the next one will seem the first.';
 
 /** “Malt in a mash: 1,800 kg → 2,000 kg”; a part has its name alone. */
-const inAList = ({ what, was, is }: Stated) => `${labelOf(what)}${was && `: ${was} → ${is}`}`;
+const inAList = ({ what, was, is }: Stated) => `${labelOfOffer(what)}${was && `: ${was} → ${is}`}`;
 /** “Malt in a mash, 1,800 kg”. */
-const asYours = ({ what, is }: Stated) => `${labelOf(what)}${is && `, ${is}`}`;
+const asYours = ({ what, is }: Stated) => `${labelOfOffer(what)}${is && `, ${is}`}`;
 
 export function HandedOn(props: {
   readonly signed: Signed;
@@ -32,14 +32,16 @@ export function HandedOn(props: {
   const [handed, setHanded] = createSignal(keptHanded().handed);
   const [choices, setChoices] = createSignal<Choices>({});
   const [missing, setMissing] = createSignal('');
-  const how = () => judged(signed, handed());
+  const how = () => judgeFile(signed, handed());
 
   /** The release the reader had, the house as it has become, and this release; nothing when there is no such house any more, or this one cannot be read in full. */
   const three = createMemo(() => {
     const before = takenOf(handed(), signed);
     const yours = before && ownHouse(before.as);
-    const theirs = decode(signed.text);
-    return yours && theirs.problems.length === 0 ? { had: decode(before.text), yours, theirs } : undefined;
+    const theirs = decodeHouse(signed.text);
+    return yours && theirs.problems.length === 0
+      ? { had: decodeHouse(before.text), yours, theirs }
+      : undefined;
   });
   const isJoined = () => how().release === 'newer' && three() !== undefined;
   const offer = createMemo(() => (isJoined() ? offerOf(three()!) : undefined));
@@ -48,7 +50,7 @@ export function HandedOn(props: {
   const together = createMemo(() => {
     if (!offer() || unchosen().length > 0) return undefined;
     const keeps = Object.keys(choices()).filter((what) => choices()[what] === 'yours');
-    return merged(three()!, keeps, offer());
+    return mergedRelease(three()!, keeps, offer());
   });
   const cannot = () => {
     const house = together();
@@ -72,7 +74,7 @@ export function HandedOn(props: {
   const join = (event: Event): void => {
     const house = together();
     if (!house) {
-      const left = unchosen().map(({ what }) => `“${labelOf(what)}”`);
+      const left = unchosen().map(({ what }) => `“${labelOfOffer(what)}”`);
       return void setMissing(`Choose first which holds: ${left.join(', ')}.`);
     }
     if ('problem' in house) return;
@@ -93,10 +95,10 @@ export function HandedOn(props: {
     <div class="handed-on">
       <p>
         <b>
-          {name}, {kind === 'house' ? '' : `${kinds[kind]}, `}release {release}
+          {name}, {kind === 'house' ? '' : `${signedKinds[kind]}, `}release {release}
         </b>{' '}
-        of {inWords(signed.date)}, signed by <b>{signed.signer}</b>. The signature fits. Fingerprint of the
-        key: <span class="fingerprint">{props.digits}</span>
+        of {dateInWords(signed.date)}, signed by <b>{signed.signer}</b>. The signature fits. Fingerprint of
+        the key: <span class="fingerprint">{props.digits}</span>
       </p>
       <p class={how().key === 'another' ? 'problem' : undefined}>{how().ofKey}</p>
       <Show when={how().key !== 'another' && how().ofRelease}>

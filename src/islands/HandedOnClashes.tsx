@@ -1,6 +1,6 @@
 // What the reader and the release both changed, each otherwise: he chooses, one by one, and nothing is chosen for him.
 import { For, Show } from 'solid-js';
-import { labelOf, type Clash } from '../handing/merge.ts';
+import { labelOfOffer, type Clash } from '../handing/merge.ts';
 
 /** Whose holds, of each that was chosen. */
 export type Choices = Readonly<Record<string, 'yours' | 'theirs'>>;
@@ -18,7 +18,7 @@ export function HandedOnClashes(props: {
         {({ what, was, yours, theirs }) => (
           <fieldset>
             <legend>
-              {labelOf(what)}
+              {labelOfOffer(what)}
               {was && `, was ${was}`}
             </legend>
             <label class="tick">

@@ -1,7 +1,7 @@
 // The houses of the reader: copies, and those on the shelf.
 import { createSignal, For, Show } from 'solid-js';
 import { builtInName } from '../house/figures.ts';
-import { seenName } from '../house/name.ts';
+import { visibleName } from '../house/name.ts';
 import { resetHouse } from '../browser/change-figure.ts';
 import { copyHouse, dropHouse, openHouse } from '../browser/shelf-store.ts';
 import { useHouse } from '../browser/house-store.ts';
@@ -48,7 +48,7 @@ export default function HouseDesk() {
           <For each={others()}>
             {(other) => (
               <li>
-                {seenName(other)}{' '}
+                {visibleName(other)}{' '}
                 <button
                   type="button"
                   onClick={(event) => {
@@ -57,17 +57,17 @@ export default function HouseDesk() {
                     focusAfter(event, () => saying);
                   }}
                 >
-                  Open {seenName(other)}
+                  Open {visibleName(other)}
                 </button>{' '}
                 <button
                   type="button"
                   onClick={(event) => {
                     dropHouse(other);
-                    setSaid(`${seenName(other)} is removed.`);
+                    setSaid(`${visibleName(other)} is removed.`);
                     focusAfter(event, () => saying);
                   }}
                 >
-                  Remove {seenName(other)}
+                  Remove {visibleName(other)}
                 </button>
               </li>
             )}

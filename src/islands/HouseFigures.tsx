@@ -2,7 +2,7 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { foreshotsCount } from '../core/distilling/foreshots.ts';
 import { figureTable, type FigureId } from '../core/figures/index.ts';
-import { ways, waysToKnow, type WayKnown } from '../core/figures/standing.ts';
+import { waysKnown, waysToKnow, type WayKnown } from '../core/figures/standing.ts';
 import { formatNumber } from '../core/format.ts';
 import { kinds } from '../core/kinds.ts';
 import { cautions } from '../core/line/cautions.ts';
@@ -18,9 +18,9 @@ import {
 } from '../house/figures.ts';
 import { followsFrom } from '../house/follows.ts';
 import { useKnown } from '../browser/known-store.ts';
-import { changeFigure, giveAsItStands, keepFigures, putBack } from '../browser/change-figure.ts';
+import { changeFigure, giveAsItStands, keepFigures, putFigureBack } from '../browser/change-figure.ts';
 import { useHouse } from '../browser/house-store.ts';
-import { useHouseAtHand } from './at-hand.ts';
+import { useHouseWhenIdle } from './house-when-idle.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { CountedField } from './CountedField.tsx';
 import { NumberField } from './NumberField.tsx';
@@ -44,7 +44,7 @@ export interface HouseFiguresProps {
 
 export default function HouseFigures(props: HouseFiguresProps) {
   let island: HTMLElement | undefined;
-  const { house, line, name } = useHouseAtHand(() => island);
+  const { house, line, name } = useHouseWhenIdle(() => island);
   const { known, notKnown } = useKnown();
   const warned = createMemo(() => cautions(line()).filter(({ figure }) => figure !== undefined));
   const isAsked = (name: FigureName, stage: Stage) =>
@@ -102,7 +102,7 @@ export default function HouseFigures(props: HouseFiguresProps) {
                     keep={keepFigures}
                     notKnown={mark()}
                     takeOver={props.full && mark() ? () => giveAsItStands(figure) : undefined}
-                    reset={isChanged() ? () => putBack(figure) : undefined}
+                    reset={isChanged() ? () => putFigureBack(figure) : undefined}
                   />
                   <About
                     label={label}
@@ -178,7 +178,7 @@ function About(props: AboutProps) {
           <ChoiceField
             id={`house-${props.from}-way`}
             label="How it is known"
-            options={ways}
+            options={waysKnown}
             value={way()}
             take={(next) => giveAsItStands(props.from!, next as WayKnown)}
           />

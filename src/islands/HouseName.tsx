@@ -2,7 +2,7 @@
 import { createSignal, onMount, Show } from 'solid-js';
 import { renameHouse } from '../browser/shelf-store.ts';
 import { useHouse } from '../browser/house-store.ts';
-import { typedEarly } from './early.ts';
+import { typedEarly } from './typed-early.ts';
 import { Troubles } from './Troubles.tsx';
 
 export default function HouseName() {

@@ -9,7 +9,7 @@ import { useHouse } from '../browser/house-store.ts';
 import { useAnnouncement } from './announce.ts';
 
 /** “You have given 12 of 43 figures; the other 31 are Harrowmere’s.” */
-export function progress(
+export function progressInWords(
   figures: readonly FigureId[],
   standing: (id: FigureId) => FigureStanding,
   name: string,
@@ -26,7 +26,7 @@ export function progress(
 export default function HouseProgress(props: { readonly nameAt?: string }) {
   const { house, name, visiting } = useHouse();
   const { standing, isBuiltIn } = useKnown();
-  const says = () => progress(figuresThatCount(house()), standing, name(), visiting());
+  const says = () => progressInWords(figuresThatCount(house()), standing, name(), visiting());
   useAnnouncement('house-progress', says, says);
   return (
     <p class="progress">

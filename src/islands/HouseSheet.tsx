@@ -10,18 +10,18 @@ import { useKnown } from '../browser/known-store.ts';
 import { format } from '../core/format.ts';
 import { figuresThatCount } from '../house/parts/known.ts';
 import { textOfFigure } from '../house/prose.ts';
-import type { StandingSaid } from '../house/stands.ts';
+import type { StandingSaid } from '../house/standing-rows.ts';
 import { liveParts } from '../browser/house-store.ts';
-import { useHouseAtHand } from './at-hand.ts';
-import { progress } from './HouseProgress.tsx';
+import { useHouseWhenIdle } from './house-when-idle.ts';
+import { progressInWords } from './HouseProgress.tsx';
 import { saveFile } from './save-file.ts';
-import { inWords, today } from './today.ts';
+import { dateInWords, today } from './today.ts';
 
 const titleOf = (stage: string) => stage[0]!.toUpperCase() + stage.slice(1);
 
 export default function HouseSheet() {
   let sheet: HTMLElement | undefined;
-  const { house, line, name, mounted } = useHouseAtHand(() => sheet);
+  const { house, line, name, mounted } = useHouseWhenIdle(() => sheet);
   const { standing, counted, hangsOn } = useKnown();
   const [said, setSaid] = createSignal<string>();
   /** Vessels and casks, told in words only where the house keeps some. */
@@ -29,8 +29,8 @@ export default function HouseSheet() {
   createEffect(() => {
     const parts = mounted() ? liveParts() : {};
     if (parts.plant === undefined && parts.stock === undefined) return void setRows(undefined);
-    void import('../house/stands.ts').then(
-      ({ stands }) => setRows(stands(parts)),
+    void import('../house/standing-rows.ts').then(
+      ({ standingRows }) => setRows(standingRows(parts)),
       () => undefined,
     ); // without it, the sheet has its figures
   });
@@ -165,7 +165,7 @@ export default function HouseSheet() {
       </Show>
       <p class="foot">
         {name()}
-        {mounted() && `, ${inWords(today())}`}. {progress(figures(), standing, name())}
+        {mounted() && `, ${dateInWords(today())}`}. {progressInWords(figures(), standing, name())}
         <Show when={figures().some((id) => standing(id) === 'unknown')}>
           <span class="why">Figures that are not known are left out.</span>
         </Show>

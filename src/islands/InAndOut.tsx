@@ -3,7 +3,7 @@ import { createMemo, For, Index, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { kinds, type KindName } from '../core/kinds.ts';
 import type { Stage } from '../house/figures.ts';
-import { useHouseAtHand } from './at-hand.ts';
+import { useHouseWhenIdle } from './house-when-idle.ts';
 import { flowsOf, type StageFlow, type PartPattern, type FlowPart } from './in-and-out-flows.ts';
 
 const [LEFT, RIGHT] = [38, 478]; // of 480: where a bar that fills the drawing begins and ends
@@ -122,7 +122,7 @@ function Patterns() {
 
 export default function InAndOut(props: { stage: Stage }) {
   let island: HTMLElement | undefined;
-  const { line } = useHouseAtHand(() => island);
+  const { line } = useHouseWhenIdle(() => island);
   const flows = createMemo(() => flowsOf(props.stage, line()));
   return (
     <figure

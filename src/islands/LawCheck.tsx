@@ -1,13 +1,13 @@
 // The house's spirit held against legal definitions, point by point.
 import { createMemo, createSignal, For, onMount } from 'solid-js';
 import { format, formatCount, formatNumber as n } from '../core/format.ts';
-import { countries, judge, type Claim } from '../core/law/claim.ts';
+import { countries, judgeClaim, type Claim } from '../core/law/claim.ts';
 import { definitions } from '../core/law/definitions.ts';
 import { dayInWords, readLongAgo } from '../core/law/reading.ts';
 import type { Line } from '../core/line/line.ts';
 import { CASK_SIZES } from '../core/maturing/filling.ts';
 import type { SourceId } from '../core/sources.ts';
-import { useHouseAtHand } from './at-hand.ts';
+import { useHouseWhenIdle } from './house-when-idle.ts';
 import { useAnnouncement } from './announce.ts';
 import { today } from './today.ts';
 
@@ -59,7 +59,7 @@ export default function LawCheck(props: {
   readonly sources: Readonly<Partial<Record<SourceId, string>>>;
 }) {
   let island: HTMLElement | undefined;
-  const { line, name } = useHouseAtHand(() => island);
+  const { line, name } = useHouseWhenIdle(() => island);
   const [answers, setAnswers] = createSignal<Answers>(START);
   /** The reader’s day: a page may be read long after it was built, and a rule may have changed. */
   const [day, setDay] = createSignal('');
@@ -104,7 +104,7 @@ export default function LawCheck(props: {
       <div>
         <For each={definitions}>
           {(definition) => {
-            const verdicts = createMemo(() => judge(claim(), definition));
+            const verdicts = createMemo(() => judgeClaim(claim(), definition));
             const missed = () => verdicts().filter(({ met }) => !met);
             const found = createMemo(() =>
               missed().length === 0

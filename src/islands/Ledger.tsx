@@ -11,7 +11,7 @@ import { useKnown } from '../browser/known-store.ts';
 import { lineOf } from '../house/line-of.ts';
 import { figureText } from '../house/prose.ts';
 import { lastTrial } from '../browser/house-store.ts';
-import { useHouseAtHand } from './at-hand.ts';
+import { useHouseWhenIdle } from './house-when-idle.ts';
 import { useAnnouncement } from './announce.ts';
 import { roundUp } from './plot.ts';
 
@@ -61,7 +61,7 @@ function Bar(props: {
 
 export default function Ledger() {
   let sheet: HTMLDetailsElement | undefined;
-  const { line, name } = useHouseAtHand(() => sheet);
+  const { line, name } = useHouseWhenIdle(() => sheet);
   const [pace, setPace] = createSignal<LedgerPace>('mash');
   const amounts = createMemo(() => ledger(line(), pace()));
   /** The last change's figures before it, where they differ as they are printed. */

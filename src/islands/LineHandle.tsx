@@ -1,7 +1,7 @@
 // One handle of the line: a knob on the vessel, dragged by mouse and finger or moved by keys.
 import { keySteps } from './key-steps.ts';
 import type { LineHandle } from './line-handles.ts';
-import { HEIGHT } from './LineVessel.tsx';
+import { VESSEL_HEIGHT } from './LineVessel.tsx';
 
 /** A rail in the drawing of a vessel: how far across, and its head and foot down it. */
 export type RailPlace = readonly [x: number, head: number, foot: number];
@@ -22,7 +22,7 @@ function pressedAt(knob: Element): number | undefined {
 
 const inside = (part: number) => Math.min(1, Math.max(0, part));
 
-export function Knob(props: KnobProps) {
+export function LineKnob(props: KnobProps) {
   let held: number | undefined; // where on the knob the pointer took hold, px below its middle
   const y = (part: number) => {
     const [, head, foot] = props.rail;
@@ -31,7 +31,7 @@ export function Knob(props: KnobProps) {
   /** The place of the drawing on the page, and the pixels of one of its units. */
   const drawing = (knob: SVGElement) => {
     const box = knob.ownerSVGElement!.getBoundingClientRect();
-    return { top: box.top, unit: box.height / HEIGHT };
+    return { top: box.top, unit: box.height / VESSEL_HEIGHT };
   };
   const take = (event: PointerEvent & { currentTarget: SVGElement }, at = event.clientY) => {
     const { top, unit } = drawing(event.currentTarget);
@@ -91,7 +91,7 @@ export function Knob(props: KnobProps) {
 }
 
 /** A handle in words beside its vessel, between less and more. Its buttons are for fingers: keys have the knob, and need not stop here as well. */
-export function Steps(props: Pick<KnobProps, 'handle' | 'move'>) {
+export function LineSteps(props: Pick<KnobProps, 'handle' | 'move'>) {
   const step = (steps: number) => props.move(props.handle, props.handle.stepped(steps));
   return (
     <div class="steps-of" data-steps={props.handle.id}>

@@ -1,7 +1,7 @@
 // The ribbon of alcohol, drawn along the page where it is wide and down it where it is not, with a ghost of how it lay before.
 import { createMemo, Index } from 'solid-js';
 import type { LineFlows, RibbonRoom } from './line-flows.ts';
-import { ACROSS, ribbonOf, type RibbonCourse, type Ribbon } from './line-ribbon.ts';
+import { RIBBON_HEIGHT, ribbonOf, type RibbonCourse, type Ribbon } from './line-ribbon.ts';
 
 /** Along the page: seven equal stations. */
 const along: RibbonCourse = {
@@ -43,7 +43,7 @@ function One(props: RibbonProps & { readonly course: RibbonCourse; readonly name
   return (
     <svg
       class={`drawing ribbon ${props.name}`}
-      viewBox={props.course.isDown ? `0 0 ${ACROSS} ${length}` : `0 0 ${length} ${ACROSS}`}
+      viewBox={props.course.isDown ? `0 0 ${RIBBON_HEIGHT} ${length}` : `0 0 ${length} ${RIBBON_HEIGHT}`}
       preserveAspectRatio="none"
       aria-hidden="true"
     >

@@ -2,7 +2,7 @@
 import { Show, type JSX } from 'solid-js';
 import type { LineVesselName } from './line-levels.ts';
 
-export const HEIGHT = 162; // units of a vessel’s drawing, of which 130 are across
+export const VESSEL_HEIGHT = 162; // units of a vessel’s drawing, of which 130 are across
 
 interface Vessel {
   readonly alt: string;
@@ -27,7 +27,7 @@ function hatching(x: number, from: number, to: number, length = 7): string {
   return strokes;
 }
 
-export const vessels: Readonly<Record<LineVesselName, Vessel>> = {
+export const lineVessels: Readonly<Record<LineVesselName, Vessel>> = {
   malt: {
     alt: 'A hopper of malt over the mill',
     body: 'M24 34 H106 V92 L74 136 H56 L24 92Z',
@@ -120,7 +120,7 @@ export function LineVessel(props: {
   readonly isHeld: boolean;
   readonly children?: JSX.Element;
 }) {
-  const vessel = vessels[props.of];
+  const vessel = lineVessels[props.of];
   const y = (level: number) =>
     vessel.empty + Math.min(1.04, Math.max(0, level)) * (vessel.full - vessel.empty);
   const surface = (level: number) => {
@@ -131,9 +131,9 @@ export function LineVessel(props: {
   return (
     <svg
       class="drawing vessel"
-      viewBox={`0 0 130 ${HEIGHT}`}
+      viewBox={`0 0 130 ${VESSEL_HEIGHT}`}
       width="130"
-      height={HEIGHT}
+      height={VESSEL_HEIGHT}
       role={props.isHeld ? 'group' : 'img'}
       aria-label={vessel.alt}
     >

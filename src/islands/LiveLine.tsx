@@ -6,15 +6,15 @@ import type { Line } from '../core/line/line.ts';
 import { choiceFigures, numberFigures } from '../house/figures.ts';
 import { useKnown } from '../browser/known-store.ts';
 import { lineOf } from '../house/line-of.ts';
-import { changeFigure, takeBack } from '../browser/change-figure.ts';
+import { changeFigure, takeChangeBack } from '../browser/change-figure.ts';
 import { lastTrial } from '../browser/house-store.ts';
-import { inWords, waysOut, type Trial } from '../house/trial.ts';
+import { figureInWords, waysOut, type Trial } from '../house/trial.ts';
 import { useAnnouncement } from './announce.ts';
-import { useHouseAtHand } from './at-hand.ts';
+import { useHouseWhenIdle } from './house-when-idle.ts';
 import { flowsOfLine, roomOf, type LineFlows } from './line-flows.ts';
 import { lineHandles, type HandleId, type LineHandle } from './line-handles.ts';
 import { levelsOf, type LineVesselName } from './line-levels.ts';
-import { Knob, Steps, type RailPlace } from './LineHandle.tsx';
+import { LineKnob, LineSteps, type RailPlace } from './LineHandle.tsx';
 import { LineRibbon } from './LineRibbon.tsx';
 import { LineVessel } from './LineVessel.tsx';
 
@@ -88,7 +88,7 @@ const HARDLY = 0.005; // of the heart's alcohol
 /** The line; what stands inside it comes between the drawing and the choice of what is held. */
 export default function LiveLine(props: { readonly children?: JSX.Element }) {
   let island: HTMLElement | undefined;
-  const { line, house } = useHouseAtHand(() => island);
+  const { line, house } = useHouseWhenIdle(() => island);
   const { isEstimate } = useKnown();
   /** The change that brought the house to where it is drawn; while the drawing has yet to catch up with another, the one before. */
   const trial = createMemo<Trial | undefined>((drawn) => {
@@ -119,7 +119,9 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
   const bottles = (line: Line) => n(Math.floor(line.bottling.bottlesPerYear), 0);
   const gave = () =>
     (trial()?.gave ?? [])
-      .map(({ figure, from, to }) => [figure, inWords(figure, from), inWords(figure, to)] as const)
+      .map(
+        ({ figure, from, to }) => [figure, figureInWords(figure, from), figureInWords(figure, to)] as const,
+      )
       .filter(([, from, to]) => from !== to)
       .map(([figure, from, to]) => `${numberFigures[figure].label}: ${from} → ${to}`)
       .join('; ');
@@ -161,7 +163,7 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
         </span>
       </p>
       <Show when={hasMoved()}>
-        <button type="button" class="take-back" onClick={takeBack}>
+        <button type="button" class="take-back" onClick={takeChangeBack}>
           Undo
         </button>
       </Show>
@@ -180,7 +182,7 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
                   >
                     <For each={ids}>
                       {(id) => (
-                        <Knob
+                        <LineKnob
                           handle={of(handles(), id)}
                           before={partBefore(id)}
                           rail={station.rails![id]!}
@@ -194,7 +196,7 @@ export default function LiveLine(props: { readonly children?: JSX.Element }) {
                       <a href={`/${station.chapter}/`}>{station.name}</a>{' '}
                       <span>{station.says(line(), flows())}</span>
                     </p>
-                    <For each={ids}>{(id) => <Steps handle={of(handles(), id)} move={move} />}</For>
+                    <For each={ids}>{(id) => <LineSteps handle={of(handles(), id)} move={move} />}</For>
                   </div>
                 </li>
               );

@@ -1,7 +1,7 @@
 // A calculator of malting, by its id. Written by `npm run gather`.
-import { declared } from './declared.tsx';
+import { declaredIsland } from './declared-island.tsx';
 
-export default declared({
+export default declaredIsland({
   'barley-and-land': () => import('../calculators/malting/barley-and-land.ts'),
   'barley-for-malt': () => import('../calculators/malting/barley-for-malt.ts'),
   'germination-count': () => import('../calculators/malting/germination-count.ts'),

@@ -1,16 +1,16 @@
 // The malts of a year: each grist as one malt, the weeks for each, and what all of them are together.
 import { createMemo, createSignal, For, Index, Show } from 'solid-js';
 import { format, formatCount } from '../core/format.ts';
-import { bases, meanMalt, yearOfMalts, type Basis, type MeanMalt } from '../core/malting/grist.ts';
+import { extractBases, meanMalt, yearOfMalts, type Basis, type MeanMalt } from '../core/malting/grist.ts';
 import { count } from '../core/quantity.ts';
 import { isRefusal } from '../core/refusal.ts';
 import type { NumberName } from '../house/figures.ts';
 import {
   campaignNameProblem,
   finalGravityField,
-  LONGEST_NAME,
+  LONGEST_CAMPAIGN_NAME,
   maltColumns,
-  malts,
+  maltsPart,
   MOST_CAMPAIGNS,
   MOST_MALTS,
   WEEKS,
@@ -38,7 +38,7 @@ const rowsOf = { label: 'Malts', columns: maltColumns, value: [], count: [1, MOS
 type Row = Readonly<Record<string, number>>;
 
 export default function MaltsDesk() {
-  const { value: given, set } = usePart(malts);
+  const { value: given, set } = usePart(maltsPart);
   const { house, line, name } = useHouse();
   const [said, setSaid] = createSignal('');
   const [named, setNamed] = createSignal<Readonly<Record<number, string>>>({}); // names that cannot be used
@@ -97,7 +97,7 @@ export default function MaltsDesk() {
         <ChoiceField
           id="malts-basis"
           label="Extract and phenols are parts of"
-          options={bases}
+          options={extractBases}
           value={given().basis}
           take={(basis) => change({ ...given(), basis: basis as Basis })}
         />
@@ -112,7 +112,7 @@ export default function MaltsDesk() {
                 label="Name"
                 text={grist().name}
                 problem={named()[at]}
-                take={(text) => rename(at, text.slice(0, LONGEST_NAME + 1))}
+                take={(text) => rename(at, text.slice(0, LONGEST_CAMPAIGN_NAME + 1))}
               />
               <NumberField
                 id={`grist-${at}-weeks`}

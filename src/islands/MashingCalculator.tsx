@@ -1,7 +1,7 @@
 // A calculator of mashing, by its id. Written by `npm run gather`.
-import { declared } from './declared.tsx';
+import { declaredIsland } from './declared-island.tsx';
 
-export default declared({
+export default declaredIsland({
   conversion: () => import('../calculators/mashing/conversion.ts'),
   'strike-water': () => import('../calculators/mashing/strike-water.ts'),
   'mash-rescue': () => import('../calculators/mashing/mash-rescue.ts'),

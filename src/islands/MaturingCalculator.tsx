@@ -1,7 +1,7 @@
 // A calculator of maturing, by its id. Written by `npm run gather`.
-import { declared } from './declared.tsx';
+import { declaredIsland } from './declared-island.tsx';
 
-export default declared({
+export default declaredIsland({
   'reduce-to-strength': () => import('../calculators/maturing/reduce-to-strength.ts'),
   'blend-to-strength': () => import('../calculators/maturing/blend-to-strength.ts'),
   'fill-casks': () => import('../calculators/maturing/fill-casks.ts'),

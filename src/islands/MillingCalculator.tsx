@@ -1,7 +1,7 @@
 // A calculator of milling, by its id. Written by `npm run gather`.
-import { declared } from './declared.tsx';
+import { declaredIsland } from './declared-island.tsx';
 
-export default declared({
+export default declaredIsland({
   'grist-split': () => import('../calculators/milling/grist-split.ts'),
   'sieve-test': () => import('../calculators/milling/sieve-test.ts'),
   'size-curve': () => import('../calculators/milling/size-curve.ts'),

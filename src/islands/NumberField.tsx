@@ -1,15 +1,15 @@
 // A number with its unit, its allowed range and, when something is wrong, one sentence that says what.
 import { createEffect, createSignal, For, on, onCleanup, onMount, Show, untrack } from 'solid-js';
-import { fieldDecimals, formatNumber, rangeProblem, allowed } from '../core/format.ts';
-import { wasGiven } from '../core/shown.ts';
+import { fieldDecimals, formatNumber, rangeProblem, allowedInWords } from '../core/format.ts';
+import { wasGiven } from '../core/quoted-given.ts';
 import type { KindName } from '../core/kinds.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { unitsOf, type Unit } from '../core/units.ts';
-import { likeUnit, useCountry, useUnits } from '../browser/units-store.ts';
+import { chooseUnit, useCountry, useUnits } from '../browser/units-store.ts';
 import { useAnnouncement } from './announce.ts';
-import { typedEarly } from './early.ts';
+import { typedEarly } from './typed-early.ts';
 import { focusAfter } from './focus-after.ts';
-import { fetchReader, readTyped } from './reader.ts';
+import { fetchReader, readTyped } from './fetched-reader.ts';
 
 export interface NumberFieldProps {
   readonly id: string;
@@ -111,7 +111,7 @@ export function NumberField(props: NumberFieldProps) {
       return wasGiven(
         props.label,
         next,
-        allowed(props.kind, props.range, unit()),
+        allowedInWords(props.kind, props.range, unit()),
         'and a single figure is needed',
       );
     const slack = said.unit.unit === unitsOf(props.kind)[0]!.unit ? 0 : 1e-9 * Math.abs(high);
@@ -341,7 +341,7 @@ function UnitChoice(props: {
         class="unit"
         aria-label={`Unit of ${props.label}`}
         autocomplete="off"
-        onChange={(event) => likeUnit(props.kind, event.currentTarget.value)}
+        onChange={(event) => chooseUnit(props.kind, event.currentTarget.value)}
       >
         <For each={props.among}>
           {({ unit }) => (

@@ -3,8 +3,8 @@ import { For, Show } from 'solid-js';
 import { marksIn, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { ROUNDED_BY } from '../exercises/bounds.ts';
 import { allowedBy, answerInWords } from '../exercises/wording.ts';
-import { PaperQuestion, partNames, type PrintedPart } from './PaperQuestion.tsx';
-import { book } from '../house/book.ts';
+import { PaperQuestion, printedPartNames, type PrintedPart } from './PaperQuestion.tsx';
+import { bookStamp } from '../house/book.ts';
 
 const marksText = (marks: number) => `${marks} ${marks === 1 ? 'mark' : 'marks'}`;
 
@@ -28,7 +28,7 @@ export function OwnPaper(props: {
       <header>
         <h3>{props.sheet.title || 'A sheet'}</h3>
         <p>
-          {partNames[props.part]}, version {props.version} of sheet {props.mark}. {rules()}.
+          {printedPartNames[props.part]}, version {props.version} of sheet {props.mark}. {rules()}.
         </p>
         <Show when={props.part === 'questions'}>
           <p class="who">
@@ -47,7 +47,7 @@ export function OwnPaper(props: {
         </>
       </Show>
       <p class="small">
-        End of version {props.version}. By book {book}; Harrowmere and other houses named are invented.
+        End of version {props.version}. By book {bookStamp}; Harrowmere and other houses named are invented.
       </p>
     </article>
   );

@@ -2,14 +2,14 @@
 import { createSignal, For, onMount, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { keepTogether } from '../core/keep-together.ts';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { draw } from '../exercises/draw.ts';
 import { bankText, LONGEST_BANK, readBank, withQuestions } from '../exercises/own/bank-file.ts';
 import { draftOf, freshDraft, questionOf, type Draft } from '../exercises/own/draft.ts';
 import type { WrittenDraft } from '../exercises/own/draft-text.ts';
-import { kindOf } from '../exercises/own/own-kind.ts';
+import { kindOfOwnQuestion } from '../exercises/own/own-kind.ts';
 import type { OwnQuestion } from '../exercises/own/own-question.ts';
-import { proved, type Proof } from '../exercises/own/proof.ts';
+import { proofOfQuestion, type Proof } from '../exercises/own/proof.ts';
 import { isChoiceQuestion, isNumberQuestion, type Question } from '../exercises/question.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { allowedBy, answerInWords } from '../exercises/wording.ts';
@@ -74,7 +74,7 @@ export default function OwnQuestionDesk() {
   const work = (of: OwnQuestion) => {
     const found = new Map<string, Question>();
     for (let tries = 0; tries < MOST_TRIES && found.size < 2; tries++) {
-      const question = draw(kindOf(of), `example/${++draws}`, builtInHouse)?.question;
+      const question = draw(kindOfOwnQuestion(of), `example/${++draws}`, builtInHouse)?.question;
       if (question) found.set(`${question.prompt} ${answerInWords(question)}`, question);
     }
     setExamples([...found.values()]);
@@ -82,7 +82,7 @@ export default function OwnQuestionDesk() {
   const tryAll = () => {
     const of = draft();
     const question = questionOf(of, editing() ?? 'own-draft');
-    const proof = typeof question === 'string' ? { isSound: false, tried: 0, leftOut: 0, says: [question], doubts: [] } : proved(question); // prettier-ignore
+    const proof = typeof question === 'string' ? { isSound: false, tried: 0, leftOut: 0, says: [question], doubts: [] } : proofOfQuestion(question); // prettier-ignore
     setTried({ of, proof, ...(typeof question === 'string' ? {} : { question }) });
     setExamples([]);
     if (proof.isSound) work(question as OwnQuestion);
@@ -115,13 +115,13 @@ export default function OwnQuestionDesk() {
     const text = await textOfFile(file, LONGEST_BANK, 'a file of questions');
     const read = 'problem' in text ? text.problem : readBank(text.text);
     if (typeof read === 'string') return void setSaid(read);
-    const unsound = read.filter((each) => !proved(each).isSound);
+    const unsound = read.filter((each) => !proofOfQuestion(each).isSound);
     const fit = read.filter((each) => !unsound.includes(each));
     const before = keptBank().all;
     const next = withQuestions(before, fit, freshId);
     take(
       next,
-      `${next.length - before.length} of ${read.length} questions of ${shown(file.name)} are new and in your bank.${unsound.length > 0 ? ` Not taken, as they are not sound: ${unsound.map(({ title }) => `“${title}”`).join(', ')}.` : ''}`,
+      `${next.length - before.length} of ${read.length} questions of ${quotedGiven(file.name)} are new and in your bank.${unsound.length > 0 ? ` Not taken, as they are not sound: ${unsound.map(({ title }) => `“${title}”`).join(', ')}.` : ''}`,
     );
   };
 

@@ -3,9 +3,9 @@ import { For, Index, Show } from 'solid-js';
 import { kindMeanings } from '../core/kind-meanings.ts';
 import { kinds, type KindName } from '../core/kinds.ts';
 import { unitsRead } from '../core/units.ts';
-import { offered, type Draft } from '../exercises/own/draft.ts';
-import { functions, LONGEST_FORMULA } from '../exercises/own/formula.ts';
-import { LIMITS } from '../exercises/own/own-question.ts';
+import { kindsOffered, type Draft } from '../exercises/own/draft.ts';
+import { formulaFunctions, LONGEST_FORMULA } from '../exercises/own/formula.ts';
+import { OWN_QUESTION_LIMITS } from '../exercises/own/own-question.ts';
 import { unitLabel } from '../exercises/own/unit-label.ts';
 import { levels, levelTitles, topics, topicTitles, type Level, type Topic } from '../exercises/topics.ts';
 
@@ -22,7 +22,7 @@ export function OwnQuestionForm(props: {
       <Line
         id="own-q-title"
         label="Title"
-        most={LIMITS.title}
+        most={OWN_QUESTION_LIMITS.title}
         value={props.draft.title}
         take={(title) => props.change({ title })}
       />
@@ -56,7 +56,7 @@ export function OwnQuestionForm(props: {
           id="own-q-wording"
           class="own-wording"
           rows="3"
-          maxlength={LIMITS.wording}
+          maxlength={OWN_QUESTION_LIMITS.wording}
           autocomplete="off"
           value={props.draft.wording}
           onInput={(event) => props.change({ wording: event.currentTarget.value })}
@@ -89,7 +89,7 @@ export function OwnQuestionForm(props: {
                     })
                   }
                 >
-                  <For each={offered}>
+                  <For each={kindsOffered}>
                     {(kind) => (
                       <optgroup label={kindMeanings[kind]}>
                         <For each={unitsRead(kind)}>
@@ -113,7 +113,7 @@ export function OwnQuestionForm(props: {
         <More
           what="value"
           count={props.draft.values.length}
-          most={LIMITS.values}
+          most={OWN_QUESTION_LIMITS.values}
           add={() =>
             props.change({ values: [...props.draft.values, { name: '', unit: 'mass|kg', takes: '' }] })
           }
@@ -136,8 +136,8 @@ export function OwnQuestionForm(props: {
         <fieldset>
           <legend>The answer</legend>
           <p class="small">
-            Write + − × / ^ and brackets, names of values, and {Object.keys(functions).join(', ')}. malt[t]
-            takes malt in tonnes; 0.789[kg/L] is a number with its unit.
+            Write + − × / ^ and brackets, names of values, and {Object.keys(formulaFunctions).join(', ')}.
+            malt[t] takes malt in tonnes; 0.789[kg/L] is a number with its unit.
           </p>
           <Line
             id="own-q-formula"
@@ -154,7 +154,7 @@ export function OwnQuestionForm(props: {
               value={props.draft.of}
               onChange={(event) => props.change({ of: event.currentTarget.value as KindName })}
             >
-              <For each={offered}>
+              <For each={kindsOffered}>
                 {(kind) => (
                   <option
                     value={kind}
@@ -222,7 +222,7 @@ export function OwnQuestionForm(props: {
                 <Line
                   id={`own-s-say-${i}`}
                   label="What is said to whoever made it"
-                  most={LIMITS.say}
+                  most={OWN_QUESTION_LIMITS.say}
                   value={slip().say}
                   take={(say) => props.change({ slips: changed(props.draft.slips, i, { say }) })}
                 />
@@ -232,7 +232,7 @@ export function OwnQuestionForm(props: {
           <More
             what="mistake"
             count={props.draft.slips.length}
-            most={LIMITS.slips}
+            most={OWN_QUESTION_LIMITS.slips}
             add={() => props.change({ slips: [...props.draft.slips, { formula: '', say: '' }] })}
             less={() => props.change({ slips: props.draft.slips.slice(0, -1) })}
           />
@@ -241,7 +241,7 @@ export function OwnQuestionForm(props: {
       <Line
         id="own-q-rests"
         label="What it rests on: a book, the site’s own procedure"
-        most={LIMITS.rests}
+        most={OWN_QUESTION_LIMITS.rests}
         value={props.draft.rests}
         take={(rests) => props.change({ rests })}
       />
@@ -273,14 +273,14 @@ function Choices(props: { readonly draft: Draft; readonly change: (part: Partial
             <Line
               id={`own-o-text-${i}`}
               label={`Choice ${i + 1}`}
-              most={LIMITS.say}
+              most={OWN_QUESTION_LIMITS.say}
               value={option().text}
               take={(text) => changed(i, { text })}
             />
             <Line
               id={`own-o-why-${i}`}
               label="Why it is right, or is not"
-              most={LIMITS.say}
+              most={OWN_QUESTION_LIMITS.say}
               value={option().why}
               take={(why) => changed(i, { why })}
             />
@@ -290,7 +290,7 @@ function Choices(props: { readonly draft: Draft; readonly change: (part: Partial
       <More
         what="choice"
         count={props.draft.options.length}
-        most={LIMITS.options}
+        most={OWN_QUESTION_LIMITS.options}
         add={() => props.change({ options: [...props.draft.options, { text: '', why: '' }] })}
         less={() => props.change({ options: props.draft.options.slice(0, -1) })}
       />

@@ -4,17 +4,17 @@ import { formatNumber } from '../core/format.ts';
 import { csvOf } from '../exercises/csv.ts';
 import { families } from '../exercises/families.ts';
 import { resultsJson } from '../exercises/exchange/results-json.ts';
-import { eachOnce, missedIn, missesOf, readResult, type SheetResult } from '../exercises/result.ts';
+import { resultsOnce, missedIn, missesOf, readResult, type SheetResult } from '../exercises/result.ts';
 import { alikeNotes } from '../exercises/results-alike.ts';
 import { marksIn, ownScore, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { pointsOf } from '../exercises/verdict.ts';
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { printPart } from './print-part.ts';
 import { ResultLines, type Column } from './ResultLines.tsx';
 import { ResultPaper } from './ResultPaper.tsx';
 import { saveFile } from './save-file.ts';
 
-const KEY = keyOf('result-codes'); // the codes of all sheets stand in one list
+const KEY = storageKey('result-codes'); // the codes of all sheets stand in one list
 const LONGEST = 200_000; // characters of codes that are read
 
 export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: string }) {
@@ -27,7 +27,7 @@ export function OwnResults(props: { readonly sheet: OwnSheet; readonly mark: str
   const readings = createMemo(() => text().slice(0, LONGEST).split(/\s+/).filter(Boolean).map(readResult));
   const whole = () => readings().filter((each) => typeof each !== 'string');
   const mine = createMemo(() =>
-    eachOnce(
+    resultsOnce(
       whole().filter(({ sheet, marks }) => sheet === props.mark && marks.length === props.sheet.items.length),
     ),
   );

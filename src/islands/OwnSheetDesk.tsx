@@ -2,7 +2,7 @@
 import { createSignal, For, lazy, onMount, Show } from 'solid-js';
 import { afterFrame } from '../browser/defer.ts';
 import { freshKey, houseOfOwn, type OwnSheet } from '../exercises/own/own-sheet.ts';
-import { LONGEST_TEXT, readOwnSheet } from '../exercises/own/own-text.ts';
+import { LONGEST_OWN_SHEET, readOwnSheet } from '../exercises/own/own-text.ts';
 import { useAnnouncement } from './announce.ts';
 import { FileField } from './FileField.tsx';
 import { textOfFile } from './open-file.ts';
@@ -117,7 +117,7 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
             saidBy="own-said"
             open={async (file) => {
               if (!file) return;
-              const read = await textOfFile(file, LONGEST_TEXT, 'a sheet');
+              const read = await textOfFile(file, LONGEST_OWN_SHEET, 'a sheet');
               openSheet('problem' in read ? read.problem : readOwnSheet(read.text), 'the file');
             }}
           />

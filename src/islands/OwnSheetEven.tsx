@@ -1,8 +1,8 @@
 // How even the versions of a trainer's own sheet are: the hardness of each, the spread, and where numbers repeat.
 import { For, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import { MEASURE } from '../exercises/hardness.ts';
-import { SPREAD, type Evenness } from '../exercises/own/own-sheet.ts';
+import { HARDNESS_IN_WORDS } from '../exercises/hardness.ts';
+import { HARDNESS_SPREAD, type Evenness } from '../exercises/own/own-sheet.ts';
 
 const percent = (part: number) => `${formatNumber(100 * part, 1)}\u202f%`;
 const questions = (places: readonly number[]) =>
@@ -15,9 +15,9 @@ export function OwnSheetEven(props: { readonly of: Evenness }) {
     <section class="own-even" aria-labelledby="own-even-title">
       <h2 id="own-even-title">How even the versions are</h2>
       <p role="status">
-        {props.of.spread <= SPREAD
-          ? `The hardest version lies ${percent(props.of.spread)} of the mean above the easiest, within the stated ${percent(SPREAD)}.`
-          : `The hardest version lies ${percent(props.of.spread)} of the mean above the easiest, more than the stated ${percent(SPREAD)}: give a question other numbers, or swap it.`}
+        {props.of.spread <= HARDNESS_SPREAD
+          ? `The hardest version lies ${percent(props.of.spread)} of the mean above the easiest, within the stated ${percent(HARDNESS_SPREAD)}.`
+          : `The hardest version lies ${percent(props.of.spread)} of the mean above the easiest, more than the stated ${percent(HARDNESS_SPREAD)}: give a question other numbers, or swap it.`}
       </p>
       <Show when={props.of.repeated.length > 0}>
         <p class="remark">
@@ -63,7 +63,7 @@ export function OwnSheetEven(props: { readonly of: Evenness }) {
           </tbody>
         </table>
       </div>
-      <p class="small">{MEASURE}</p>
+      <p class="small">{HARDNESS_IN_WORDS}</p>
     </section>
   );
 }

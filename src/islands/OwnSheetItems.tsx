@@ -2,11 +2,11 @@
 import { For, Show } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
 import { hardnessOf } from '../exercises/hardness.ts';
-import { OWN_LIMITS, type Item, type OwnAsked } from '../exercises/own/own-sheet.ts';
+import { OWN_SHEET_LIMITS, type Item, type OwnAsked } from '../exercises/own/own-sheet.ts';
 import { isNumberQuestion, type QuestionKind } from '../exercises/question.ts';
 import { answerInWords } from '../exercises/wording.ts';
 
-const marks = Array.from({ length: OWN_LIMITS.marks }, (_, i) => i + 1);
+const marks = Array.from({ length: OWN_SHEET_LIMITS.marks }, (_, i) => i + 1);
 
 export function OwnSheetItems(props: {
   readonly items: readonly Item[];

@@ -7,7 +7,7 @@ import { copyAddress } from './copy-address.ts';
 import { ExchangeFold } from './ExchangeFold.tsx';
 import { fileNameOf } from './file-name.ts';
 import { HandOutFold } from './HandOutFold.tsx';
-import { isTooLong, ownLink } from './own-address.ts';
+import { isOwnLinkTooLong, ownLink } from './own-address.ts';
 import type { DrawnOwnSheet } from './own-sheet-drawn.ts';
 import type { PrintedPart } from './PaperQuestion.tsx';
 import { PrintButtons, usePrintedVersions } from './print-versions.tsx';
@@ -27,7 +27,7 @@ export function useOwnSheetOut(desk: DrawnOwnSheet, said: () => string, say: (se
     on(settled, (now) => {
       setToSeal('');
       const link = now && (now.evenness?.missing.length ?? 0) === 0 ? ownLink(now.sheet) : undefined;
-      void link?.then((made) => settled() === now && !isTooLong(made) && setToSeal(made));
+      void link?.then((made) => settled() === now && !isOwnLinkTooLong(made) && setToSeal(made));
     }),
   );
 
@@ -42,7 +42,7 @@ export function useOwnSheetOut(desk: DrawnOwnSheet, said: () => string, say: (se
     const made = whole();
     if (!made) return undefined;
     const link = await ownLink(made);
-    if (isTooLong(link)) return void say('This sheet is too long for a link: save it to a file, which the trainee opens.'); // prettier-ignore
+    if (isOwnLinkTooLong(link)) return void say('This sheet is too long for a link: save it to a file, which the trainee opens.'); // prettier-ignore
     rememberSheet({
       mark: mark(),
       title: made.title || 'A sheet',

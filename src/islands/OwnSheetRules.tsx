@@ -3,7 +3,7 @@ import { For } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { partsOfLine } from '../exercises/own-line.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
-import { OWN_LIMITS, showings, type OwnSheet, type Showing } from '../exercises/own/own-sheet.ts';
+import { OWN_SHEET_LIMITS, showings, type OwnSheet, type Showing } from '../exercises/own/own-sheet.ts';
 import { liveParts, useHouse } from '../browser/house-store.ts';
 import { NumberField } from './NumberField.tsx';
 
@@ -27,7 +27,7 @@ export function OwnSheetRules(props: {
           id="own-title"
           class="words"
           type="text"
-          maxlength={OWN_LIMITS.title}
+          maxlength={OWN_SHEET_LIMITS.title}
           autocomplete="off"
           value={props.sheet.title}
           onChange={(event) => {
@@ -40,7 +40,7 @@ export function OwnSheetRules(props: {
         id="own-minutes"
         label="Time allowed, 0 for none set"
         kind="minutes"
-        range={[0, OWN_LIMITS.minutes]}
+        range={[0, OWN_SHEET_LIMITS.minutes]}
         step={5}
         value={props.sheet.minutes}
         take={(minutes) => void props.change({ minutes: Math.round(minutes) })}
@@ -58,7 +58,7 @@ export function OwnSheetRules(props: {
         id="own-versions"
         label="Versions, one for each trainee"
         kind="count"
-        range={[1, OWN_LIMITS.versions]}
+        range={[1, OWN_SHEET_LIMITS.versions]}
         step={1}
         value={props.sheet.versions}
         take={(versions) => void props.change({ versions: Math.round(versions) })}

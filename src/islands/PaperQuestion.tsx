@@ -1,14 +1,14 @@
 // A question on paper: what is asked, its curve, its options or steps behind their letters, and a line to answer on or the answer with its working.
 import { For, Show } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
-import { keyOf, letter } from '../exercises/letters.ts';
+import { answerInKey, letterOfPlace } from '../exercises/letters.ts';
 import { isChoiceQuestion, isNumberQuestion, isOrderQuestion, type Question } from '../exercises/question.ts';
 import { answerInWords, askFor, unitAsked } from '../exercises/wording.ts';
 import { Chart } from './Chart.tsx';
 import { Working } from './Working.tsx';
 
 export type PrintedPart = 'questions' | 'answers' | 'key';
-export const partNames: Readonly<Record<PrintedPart, string>> = {
+export const printedPartNames: Readonly<Record<PrintedPart, string>> = {
   questions: 'Questions',
   answers: 'Answers with working',
   key: 'Marking key',
@@ -21,7 +21,7 @@ export function Lettered(props: { readonly of: readonly string[] }) {
       <For each={props.of}>
         {(text, i) => (
           <li>
-            <b>{letter(i())}</b> {keepTogether(text)}
+            <b>{letterOfPlace(i())}</b> {keepTogether(text)}
           </li>
         )}
       </For>
@@ -52,7 +52,7 @@ export function PaperQuestion(props: { readonly question: Question; readonly par
       >
         <p>
           Answer:{' '}
-          <b class="number">{isChoiceQuestion(question) ? keyOf(question) : answerInWords(question)}</b>
+          <b class="number">{isChoiceQuestion(question) ? answerInKey(question) : answerInWords(question)}</b>
         </p>
         <Working question={question} />
       </Show>

@@ -1,6 +1,6 @@
 // What comes next, because of what, and the one place to go on.
 import { For, Show } from 'solid-js';
-import type { Next } from '../path/next.ts';
+import type { Next } from '../path/next-on-path.ts';
 import type { Lesson, PathStage, LessonStep } from '../path/steps.ts';
 import { keepLesson } from './lesson-kept.ts';
 import { nextSays, wayToStep, type Names, type PathLink } from './path-says.ts';

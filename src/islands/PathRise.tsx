@@ -1,8 +1,8 @@
 // What is mastered, day by day: right once, and reached, on a scale that grows with it.
 import { For, Show } from 'solid-js';
 import { formatCount } from '../core/format.ts';
-import { topOf } from '../path/standing-of.ts';
-import { inWords } from './today.ts';
+import { topOfScale } from '../path/standing-of.ts';
+import { dateInWords } from './today.ts';
 
 const MOST = 10; // days shown, the last ones
 const [WIDE, HIGH, LEFT, FOOT] = [30, 100, 24, 112] as const; // of a day's place, of the whole scale, of its figures, and where it stands
@@ -21,7 +21,7 @@ export function PathRise(props: {
 }) {
   const shown = () => props.days.slice(-MOST);
   const last = () => shown().at(-1)!;
-  const top = () => topOf(last().once, props.of);
+  const top = () => topOfScale(last().once, props.of);
   const high = (count: number) => (HIGH * count) / top();
   const more = () => last().once - (shown().at(-2)?.once ?? 0);
   return (
@@ -33,7 +33,7 @@ export function PathRise(props: {
         <svg
           viewBox={`0 0 ${LEFT + MOST * WIDE} ${FOOT + 2}`}
           role="img"
-          aria-label={`Of ${props.of} kinds of question, ${last().once} were right once and ${last().reached} reached the standard by ${inWords(last().day)}. The scale ends at ${top()}.`}
+          aria-label={`Of ${props.of} kinds of question, ${last().once} were right once and ${last().reached} reached the standard by ${dateInWords(last().day)}. The scale ends at ${top()}.`}
         >
           <For each={[0, 0.5, 1]}>
             {(part) => (

@@ -1,10 +1,10 @@
 // The sheet that a trainer signs: the standard, when each part of it was reached, and what the sheet does not prove.
 import { For } from 'solid-js';
-import { book } from '../house/book.ts';
+import { bookStamp } from '../house/book.ts';
 import type { PathStage } from '../path/steps.ts';
 import type { StageStanding } from '../path/standing-of.ts';
-import { titleOf } from './path-says.ts';
-import { inWords } from './today.ts';
+import { stageTitle } from './path-says.ts';
+import { dateInWords } from './today.ts';
 
 export function PathSignOff(props: {
   readonly stage: PathStage;
@@ -13,10 +13,10 @@ export function PathSignOff(props: {
   readonly name: string;
   readonly tasks: readonly { readonly says: string; readonly day: string | undefined }[];
 }) {
-  const day = (text: string | undefined) => (text === undefined ? 'not yet' : inWords(text));
+  const day = (text: string | undefined) => (text === undefined ? 'not yet' : dateInWords(text));
   return (
     <section class="paper sign-off" aria-hidden="true">
-      <h2>Sign-off: {titleOf(props.stage.stage)}</h2>
+      <h2>Sign-off: {stageTitle(props.stage.stage)}</h2>
       <p>Trainee: {props.name || '…………………………………………'}</p>
       <p>{props.stage.goal}</p>
       <table>
@@ -42,7 +42,7 @@ export function PathSignOff(props: {
             {(task) => (
               <tr>
                 <th scope="row">{task.says}</th>
-                <td>{task.day === undefined ? 'not yet' : `marked ${inWords(task.day)}`}</td>
+                <td>{task.day === undefined ? 'not yet' : `marked ${dateInWords(task.day)}`}</td>
                 <td />
               </tr>
             )}
@@ -52,12 +52,12 @@ export function PathSignOff(props: {
       <p>
         {props.standing.day === undefined
           ? 'The standard is not reached yet.'
-          : `The standard was reached on ${inWords(props.standing.day)}.`}
+          : `The standard was reached on ${dateInWords(props.standing.day)}.`}
       </p>
       <p class="small">
         This sheet shows what was answered in the handbook, as this browser kept it, and what a trainer saw.
         It is no permit, licence or authorisation, and does not show that anyone may work alone. The site’s
-        own authorisation and local rules come first. {`Book ${book}.`}
+        own authorisation and local rules come first. {`Book ${bookStamp}.`}
       </p>
       <div class="signatures">
         <p>Trainee, signature and date</p>

@@ -7,9 +7,9 @@ import { isRefusal } from '../core/refusal.ts';
 import { balanceOf, liquids, stepNames, whereLost, type Account, type StandingLiquid, type Period, type PeriodBalance } from '../core/week/period.ts'; // prettier-ignore
 import { csvOf } from '../exercises/csv.ts';
 import { usePart } from '../browser/part-store.ts';
-import { freshPeriod, LONGEST_NAME, MOST_LITRES, MOST_MALT, MOST_PERIODS, periodsPart } from '../house/parts/periods.ts'; // prettier-ignore
+import { freshPeriod, LONGEST_PERIOD_NAME, MOST_LITRES, MOST_MALT, MOST_PERIODS, periodsPart } from '../house/parts/periods.ts'; // prettier-ignore
 import { useAnnouncement } from './announce.ts';
-import { useHouseAtHand } from './at-hand.ts';
+import { useHouseWhenIdle } from './house-when-idle.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { focusAfter } from './focus-after.ts';
 import { NumberField } from './NumberField.tsx';
@@ -38,7 +38,7 @@ function sentencesOf(balance: PeriodBalance): readonly string[] {
 export default function PeriodDesk() {
   let island: HTMLElement | undefined;
   let verdict: HTMLDivElement | undefined;
-  const { line, house, name } = useHouseAtHand(() => island);
+  const { line, house, name } = useHouseWhenIdle(() => island);
   const part = usePart(periodsPart);
   const periods = () => part.value().periods;
   const [chosen, setChosen] = createSignal<number>();
@@ -129,7 +129,7 @@ function NameField(props: { readonly period: Period; readonly take: (name: strin
         class="words"
         type="text"
         autocomplete="off"
-        maxlength={LONGEST_NAME}
+        maxlength={LONGEST_PERIOD_NAME}
         value={props.period.name}
         aria-invalid={problem() ? 'true' : 'false'}
         aria-describedby={problem() ? 'period-name-problem' : undefined}

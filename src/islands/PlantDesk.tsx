@@ -1,7 +1,7 @@
 // The vessels of the house, to be entered; and what a mash becomes in them, and what does not fit.
 import { createMemo, Show } from 'solid-js';
 import { chargesOfLine } from '../core/plant/charges.ts';
-import { fits } from '../core/plant/fits.ts';
+import { plantFits } from '../core/plant/fits.ts';
 import type { Line } from '../core/line/line.ts';
 import { areAlike, inHouse, lineWithPlant } from '../core/plant/line.ts';
 import { notNamed } from '../core/plant/not-named.ts';
@@ -15,7 +15,7 @@ import { builtInParts } from '../house/parts/built-in.ts';
 import { isSamePart } from '../house/parts/part.ts';
 import { emptyPlant, plantPart } from '../house/parts/plant.ts';
 import { announce, useAnnouncement } from './announce.ts';
-import { useHouseAtHand } from './at-hand.ts';
+import { useHouseWhenIdle } from './house-when-idle.ts';
 import { focusAfter } from './focus-after.ts';
 import { useOwnPlant } from './own-plant.ts';
 import { PlantDrawing } from './PlantDrawing.tsx';
@@ -26,14 +26,14 @@ import { Troubles } from './Troubles.tsx';
 /** A line with all that the page says of it. */
 const lookAt = (line: Line, plant: Plant) => {
   const charges = chargesOfLine(line, plant);
-  return { line, charges, fits: fits(line, plant, charges) };
+  return { line, charges, fits: plantFits(line, plant, charges) };
 };
 export type Looked = ReturnType<typeof lookAt>;
 
 export default function PlantDesk() {
   let island: HTMLElement | undefined;
   let verdict: HTMLDivElement | undefined;
-  const { house, line, name } = useHouseAtHand(() => island);
+  const { house, line, name } = useHouseWhenIdle(() => island);
   const part = useOwnPlant();
   const { standing } = useKnown();
   const shown = createMemo(() => inHouse(part.value(), house()));

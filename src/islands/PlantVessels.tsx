@@ -6,7 +6,7 @@ import {
   holdingField,
   holdingNames,
   holdings,
-  MOST_GROUPS,
+  MOST_VESSEL_GROUPS,
   plantFields,
   stillFields,
   tunFields,
@@ -165,7 +165,7 @@ function Groups(props: { readonly of: GroupKind; readonly plant: Plant; readonly
           </details>
         )}
       </Index>
-      <Show when={groups().length < MOST_GROUPS}>
+      <Show when={groups().length < MOST_VESSEL_GROUPS}>
         <button
           type="button"
           id={`plant-add-${props.of.key}`}

@@ -3,8 +3,8 @@ import { createMemo, For, Index, Show } from 'solid-js';
 import type { Chart } from '../calculators/define.ts';
 import { format, formatWorking } from '../core/format.ts';
 import type { KindName } from '../core/kinds.ts';
-import { linePoints, span } from './plot.ts';
-import { marksOf, steadyEnds, type AxisEnds } from './plot-axis.ts';
+import { linePoints, scaleOver } from './plot.ts';
+import { axisMarks, steadyEnds, type AxisEnds } from './plot-axis.ts';
 
 const [ACROSS, UP] = [8, 5]; // marks on the two axes, about
 const CHARACTER = 0.56; // em: widest mean width of a figure
@@ -64,17 +64,17 @@ export function Plot(props: PlotProps) {
     ],
     UP,
   );
-  const y = createMemo(() => span(up(), 100, 0));
+  const y = createMemo(() => scaleOver(up(), 100, 0));
   /** Where a row stands along the foot: a bar in its own part of it. */
   const x = createMemo(() => {
     const [first, last] = [foot().values[0]!, foot().values.at(-1)!];
     const room = (last - first) / Math.max(1, foot().values.length - 1) / 2 || 0.5;
-    return isBars() ? span([first - room, last + room], 0, 100) : span(across(), 0, 100);
+    return isBars() ? scaleOver([first - room, last + room], 0, 100) : scaleOver(across(), 0, 100);
   });
   const ticks = createMemo(() =>
-    marksOf(isBars() ? [foot().values[0]!, foot().values.at(-1)!] : across(), ACROSS, counts(foot().kind)),
+    axisMarks(isBars() ? [foot().values[0]!, foot().values.at(-1)!] : across(), ACROSS, counts(foot().kind)),
   );
-  const marks = createMemo(() => marksOf(up(), UP, counts(curve().kind)));
+  const marks = createMemo(() => axisMarks(up(), UP, counts(curve().kind)));
   const widest = () => Math.max(...marks().map((mark) => formatWorking(mark).length));
   const wide = () => 72 / foot().values.length; // % of the drawing: a bar, with a gap beside it
 

@@ -3,15 +3,22 @@ import { createEffect, createMemo, createSignal, For, onMount, Show } from 'soli
 import { isServer } from 'solid-js/web';
 import { isGiven, figureTable, type FigureId } from '../core/figures/index.ts';
 import { standings } from '../core/figures/standing.ts';
-import { stamp } from '../house/book.ts';
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { stampInWords } from '../house/book.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { liveHanging, useKnown } from '../browser/known-store.ts';
 import { builtInLine } from '../house/line-of.ts';
 import { readPart } from '../house/parts/part.ts';
 import { plantPart } from '../house/parts/plant.ts';
 import { usePart } from '../browser/part-store.ts';
-import { figuresIn, LONGEST_WORDS, ownWords, roomNames, rooms, type HowKnown } from '../house/portrait.ts';
-import { footOf } from '../house/portrait-says.ts';
+import {
+  figuresOfRoom,
+  LONGEST_WORDS,
+  ownWords,
+  portraitRoomNames,
+  portraitRooms,
+  type HowKnown,
+} from '../house/portrait.ts';
+import { portraitFoot } from '../house/portrait-says.ts';
 import { caskMix, namesOfCasks, vesselsIn } from '../house/portrait-vessels.ts';
 import { liveParts, useHouse } from '../browser/house-store.ts';
 import { useAnnouncement } from './announce.ts';
@@ -23,10 +30,10 @@ import { printOn } from './portrait-paper.ts';
 import { PortraitSheet, type PortraitRoom } from './PortraitSheet.tsx';
 import { saveFile } from './save-file.ts';
 import { Tick } from './Tick.tsx';
-import { inWords, today } from './today.ts';
+import { dateInWords, today } from './today.ts';
 import { WalkField } from './WalkField.tsx';
 
-const KEY = keyOf('portrait');
+const KEY = storageKey('portrait');
 const papers = { a4: 'A4', a3: 'A3' } as const;
 type Paper = keyof typeof papers;
 interface Wishes {
@@ -98,7 +105,7 @@ export default function Portrait(props: { readonly register: readonly Casks[] })
     setOwn([]);
     if (data === undefined) return;
     void import('../house/parts/stock.ts').then(
-      ({ stock }) => data === given() && setOwn(readPart(stock, data).value.groups),
+      ({ stockPart }) => data === given() && setOwn(readPart(stockPart, data).value.groups),
       () => undefined,
     );
   });
@@ -108,17 +115,17 @@ export default function Portrait(props: { readonly register: readonly Casks[] })
   );
   const saysCasks = () => `${register().length > 0 ? 'lying here: ' : ''}${namesOfCasks(mix())}`;
   const drawn = createMemo((): readonly PortraitRoom[] =>
-    roomNames.map((room) => ({
+    portraitRoomNames.map((room) => ({
       name: room,
-      title: rooms[room].title,
+      title: portraitRooms[room].title,
       vessels: room === 'store' ? { says: saysCasks(), drawn: [] } : vesselsIn(room, plant()),
-      figures: figuresIn(room, line(), known, left()),
+      figures: figuresOfRoom(room, line(), known, left()),
     })),
   );
   const figures = () => drawn().flatMap((room) => room.figures);
   const hangs = (id: FigureId) => isOpen() || hangsOn(id).length > 0;
   const foot = createMemo(() =>
-    footOf(
+    portraitFoot(
       figures(),
       line(),
       known,
@@ -126,7 +133,7 @@ export default function Portrait(props: { readonly register: readonly Casks[] })
       drawn().some(({ vessels }) => vessels.isSign),
     ),
   );
-  const dated = () => `${stamp(name())}${mounted() ? `, ${inWords(today())}` : ''}`;
+  const dated = () => `${stampInWords(name())}${mounted() ? `, ${dateInWords(today())}` : ''}`;
   useAnnouncement(
     'portrait',
     () => wishes(),
@@ -168,11 +175,11 @@ export default function Portrait(props: { readonly register: readonly Casks[] })
         />
         <details>
           <summary>Figures on it ({figures().length})</summary>
-          <For each={roomNames}>
+          <For each={portraitRoomNames}>
             {(room) => (
               <fieldset>
-                <legend>{rooms[room].title}</legend>
-                <For each={Object.entries(rooms[room].figures)}>
+                <legend>{portraitRooms[room].title}</legend>
+                <For each={Object.entries(portraitRooms[room].figures)}>
                   {([id, label]) => (
                     <Tick
                       checked={!left().has(id)}

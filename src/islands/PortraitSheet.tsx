@@ -1,22 +1,22 @@
 // The portrait itself: one drawing on a sheet of the A series, black on white, that needs nothing of the page to be a file.
 import { createMemo, For, Index, Show } from 'solid-js';
 import {
-  floors,
-  fitted,
-  HIGH,
+  portraitFloors,
+  letterHeight,
+  PORTRAIT_HEIGHT,
   inRanks,
   inTiers,
-  LEFT,
-  RIGHT,
-  WIDE,
-  wallsOf,
-  wrapped,
+  PORTRAIT_LEFT,
+  PORTRAIT_RIGHT,
+  PORTRAIT_WIDTH,
+  innerWalls,
+  wrappedLines,
 } from '../house/portrait-layout.ts';
 import type { CaskSizeShares, DrawnVessel, Shape, PortraitVessels } from '../house/portrait-vessels.ts';
 import type { PortraitFigure, RoomName } from '../house/portrait.ts';
 import { cask } from './portrait-shapes/cask.ts';
 import { coolingOf } from './portrait-shapes/cooling.ts';
-import { ACROSS, engravings, UP } from './portrait-shapes/engravings.ts';
+import { ENGRAVING_WIDTH, engravings, ENGRAVING_HEIGHT } from './portrait-shapes/engravings.ts';
 import {
   duskOf,
   groundOf,
@@ -24,7 +24,7 @@ import {
   slatesOf,
   stonesOf,
   ventAt,
-  wallsOf as endWallsOf,
+  hallWalls as endWallsOf,
   windowsOf,
 } from './portrait-shapes/hall.ts';
 
@@ -45,24 +45,24 @@ export interface PortraitProps {
 
 const WHITE = '#fff';
 const FINE = 0.09; // mm: strokes that shade
-const middle = WIDE / 2;
+const middle = PORTRAIT_WIDTH / 2;
 
 export function PortraitSheet(props: PortraitProps & { readonly ref: (svg: SVGSVGElement) => void }) {
   const of = (name: RoomName) => props.rooms.find((room) => room.name === name)!;
-  const walls = createMemo(() => wallsOf(of('mash').vessels.drawn.length, of('stills').vessels.drawn.length));
-  const bounds = (floor: 0 | 1) => [LEFT, ...walls()[floor], RIGHT];
+  const walls = createMemo(() => innerWalls(of('mash').vessels.drawn.length, of('stills').vessels.drawn.length));
+  const bounds = (floor: 0 | 1) => [PORTRAIT_LEFT, ...walls()[floor], PORTRAIT_RIGHT];
   const onFloor = (floor: 0 | 1) => (floor === 0 ? props.rooms.slice(0, 4) : props.rooms.slice(4));
-  const halls = floors.map((each) => ({ ...each, left: LEFT, right: RIGHT }));
+  const halls = portraitFloors.map((each) => ({ ...each, left: PORTRAIT_LEFT, right: PORTRAIT_RIGHT }));
   const foot = () => {
     const text = props.foot.join(' ');
     const most = Math.max(190, Math.ceil(text.length / 2) + 12);
-    return { lines: wrapped(text, most), size: Math.min(2.6, 262 / (most * 0.47)).toFixed(2) };
+    return { lines: wrappedLines(text, most), size: Math.min(2.6, 262 / (most * 0.47)).toFixed(2) };
   };
   return (
     <svg
       ref={props.ref}
       class="portrait-sheet"
-      viewBox={`0 0 ${WIDE} ${HIGH}`}
+      viewBox={`0 0 ${PORTRAIT_WIDTH} ${PORTRAIT_HEIGHT}`}
       fill="none"
       stroke="#000"
       stroke-width="0.25"
@@ -76,18 +76,18 @@ export function PortraitSheet(props: PortraitProps & { readonly ref: (svg: SVGSV
       <desc>
         {[...props.rooms.map(({ title, vessels, figures }) => `${[title, vessels.says].filter(Boolean).join(': ')}. ${figures.map(({ words, text }) => `${words}: ${text}.`).join(' ')}`), ...props.foot].join(' ')}
       </desc>
-      <rect class="leaf" width={WIDE} height={HIGH} fill={WHITE} stroke="none" />
+      <rect class="leaf" width={PORTRAIT_WIDTH} height={PORTRAIT_HEIGHT} fill={WHITE} stroke="none" />
       <Frame />
       <g fill="#000" stroke="none" text-anchor="middle">
         <text
           x={middle}
           y={props.words ? 22.5 : 25.5}
-          font-size={fitted(props.name, 11, 230, 0.86)}
+          font-size={letterHeight(props.name, 11, 230, 0.86)}
           letter-spacing="0.14em"
         >
           {props.name.toUpperCase()}
         </text>
-        <text x={middle} y="29" font-size={fitted(props.words, 4.2, 235)}>
+        <text x={middle} y="29" font-size={letterHeight(props.words, 4.2, 235)}>
           {props.words}
         </text>
       </g>
@@ -105,7 +105,7 @@ export function PortraitSheet(props: PortraitProps & { readonly ref: (svg: SVGSV
             <path d={endWallsOf(halls[floor]!)} />
             <path stroke-width="0.06" d={duskOf(halls[floor]!)} />
             <path stroke-width="0.15" fill={WHITE} d={bounds(floor).slice(1).map((to, i) => windowsOf(halls[floor]!, bounds(floor)[i]! + 2, to - 2)).join('')} />
-            <path fill={WHITE} d={walls()[floor].map((x) => `M${x - 0.700} ${floors[floor].ceiling} V${floors[floor].floor} h1.400 V${floors[floor].ceiling}Z`).join(' ')} />
+            <path fill={WHITE} d={walls()[floor].map((x) => `M${x - 0.700} ${portraitFloors[floor].ceiling} V${portraitFloors[floor].floor} h1.400 V${portraitFloors[floor].ceiling}Z`).join(' ')} />
             <path stroke-width={FINE} d={stonesOf(halls[floor]!, walls()[floor])} />
             <path stroke-width="0.2" d={groundOf(halls[floor]!)} />
             <Index each={onFloor(floor)}>
@@ -115,8 +115,8 @@ export function PortraitSheet(props: PortraitProps & { readonly ref: (svg: SVGSV
                   mix={props.mix}
                   left={bounds(floor)[i]!}
                   right={bounds(floor)[i + 1]!}
-                  floor={floors[floor].floor}
-                  height={floors[floor].floor - floors[floor].ceiling}
+                  floor={portraitFloors[floor].floor}
+                  height={portraitFloors[floor].floor - portraitFloors[floor].ceiling}
                 />
               )}
             </Index>
@@ -142,12 +142,12 @@ export function PortraitSheet(props: PortraitProps & { readonly ref: (svg: SVGSV
 /** A double frame with its corners cut in. */
 function Frame() {
   const cut = (at: number, by: number) =>
-    `M${at + by} ${at} H${WIDE - at - by} A${by} ${by} 0 0 0 ${WIDE - at} ${at + by} V${HIGH - at - by} A${by} ${by} 0 0 0 ${WIDE - at - by} ${HIGH - at} H${at + by} A${by} ${by} 0 0 0 ${at} ${HIGH - at - by} V${at + by} A${by} ${by} 0 0 0 ${at + by} ${at}Z`;
+    `M${at + by} ${at} H${PORTRAIT_WIDTH - at - by} A${by} ${by} 0 0 0 ${PORTRAIT_WIDTH - at} ${at + by} V${PORTRAIT_HEIGHT - at - by} A${by} ${by} 0 0 0 ${PORTRAIT_WIDTH - at - by} ${PORTRAIT_HEIGHT - at} H${at + by} A${by} ${by} 0 0 0 ${at} ${PORTRAIT_HEIGHT - at - by} V${at + by} A${by} ${by} 0 0 0 ${at + by} ${at}Z`;
   return (
     <>
       <path stroke-width="0.7" d={cut(5.5, 5)} />
       <path stroke-width="0.2" d={cut(7, 4.5)} />
-      <For each={[[9.4, 9.4], [WIDE - 9.4, 9.4], [9.4, HIGH - 9.4], [WIDE - 9.4, HIGH - 9.4]]}>
+      <For each={[[9.4, 9.4], [PORTRAIT_WIDTH - 9.4, 9.4], [9.4, PORTRAIT_HEIGHT - 9.4], [PORTRAIT_WIDTH - 9.4, PORTRAIT_HEIGHT - 9.4]]}>
         {([x, y]) => (
           <path stroke-width="0.2" d={`M${x! - 1.3} ${y} L${x} ${y! - 1.3} L${x! + 1.3} ${y} L${x} ${y! + 1.3}Z M${x! - 0.5} ${y} h1 M${x} ${y! - 0.5} v1`} />
         )}
@@ -172,7 +172,7 @@ function Shapes() {
                 <path d={body} />
               </clipPath>
               <g id={`portrait-${name}`} clip-path={isStill ? 'url(#portrait-pot)' : undefined}>
-                <g transform={`translate(${-ACROSS / 2} -158)`} stroke-width="0.9">
+                <g transform={`translate(${-ENGRAVING_WIDTH / 2} -158)`} stroke-width="0.9">
                   <path fill={WHITE} d={beside ?? 'M0 0'} />
                   <path fill={WHITE} d={body} />
                   <path clip-path={`url(#portrait-in-${name})`} stroke-width="0.4" d={shade || 'M0 0'} />
@@ -201,7 +201,7 @@ function Vessel(props: { readonly of: DrawnVessel | { readonly shape: 'safe' | '
       <use href={`#portrait-${props.of.shape}`} />
       <Show when={cooling()}>
         {(beside) => (
-          <g transform={`translate(${-ACROSS / 2} -158)`} stroke-width="0.9">
+          <g transform={`translate(${-ENGRAVING_WIDTH / 2} -158)`} stroke-width="0.9">
             <path fill={WHITE} d={beside().body} />
             <path stroke-width="0.4" d={beside().hatch} />
             <path d={beside().lines} />
@@ -216,7 +216,7 @@ function OneRoom(props: { readonly room: PortraitRoom; readonly mix: CaskSizeSha
   const isStills = () => props.room.name === 'stills';
   const isStore = () => props.room.name === 'store';
   const place = () => ({ left: props.left + 2, right: props.right - (isStills() ? 21 : isStore() ? 16 : 2), floor: props.floor, height: props.height - 3 });
-  const standing = createMemo(() => inRanks(props.room.vessels.drawn.map(({ size }) => size), place(), [widthOf(props.room.vessels.drawn[0]?.shape), UP]));
+  const standing = createMemo(() => inRanks(props.room.vessels.drawn.map(({ size }) => size), place(), [widthOf(props.room.vessels.drawn[0]?.shape), ENGRAVING_HEIGHT]));
   const casks = createMemo(() => (isStore() ? inTiers(props.mix, { ...place(), floor: props.floor - 0.900 }) : []));
   const rails = () => [...new Set(casks().map(({ y, r }) => (y + r).toFixed(2)))].map((y) => `M${props.left + 1.500} ${y} H${place().right} v0.700 H${props.left + 1.500}Z`).join(' ');
   const across = () => (props.right - props.left - 8) / columns();
@@ -241,7 +241,7 @@ function OneRoom(props: { readonly room: PortraitRoom; readonly mix: CaskSizeSha
         <text text-anchor="middle" x={centre()} y={props.floor + 6.200} font-size="3.300" letter-spacing="0.600">
           {props.room.title.toUpperCase()}
         </text>
-        <text text-anchor="middle" x={centre()} y={props.floor + 10.200} font-size={fitted(props.room.vessels.says, 3, props.right - props.left - 4)}>
+        <text text-anchor="middle" x={centre()} y={props.floor + 10.200} font-size={letterHeight(props.room.vessels.says, 3, props.right - props.left - 4)}>
           {props.room.vessels.says}
         </text>
         <Index each={props.room.figures}>
@@ -249,7 +249,7 @@ function OneRoom(props: { readonly room: PortraitRoom; readonly mix: CaskSizeSha
             const left = () => (columns() === 1 ? centre() - Math.min(across(), 62) / 2 : props.left + 3 + Math.floor(i / 3) * (across() + 2));
             const right = () => left() + Math.min(across(), columns() === 1 ? 62 : 80);
             const y = () => props.floor + 14.700 + (i % 3) * 4.200;
-            const size = () => fitted(`${figure().words}   ${figure().text}`, 3.100, right() - left() - 2);
+            const size = () => letterHeight(`${figure().words}   ${figure().text}`, 3.100, right() - left() - 2);
             return (
               <>
                 <path stroke="#000" stroke-width="0.15" stroke-dasharray="0 0.9" d={`M${left()} ${y()} H${right()}`} />

@@ -3,7 +3,7 @@ import { createMemo, Show } from 'solid-js';
 import type { House } from '../core/line/house.ts';
 import type { Predict } from '../predict/define.ts';
 import { curveOf, type Guess, type GuessOutcome } from '../predict/judge.ts';
-import { textOf } from '../predict/says.ts';
+import { amountInWords } from '../predict/words.ts';
 
 const [WIDE, HIGH, EDGE] = [320, 110, 8]; // of the picture, in its own units
 
@@ -36,7 +36,7 @@ export function PredictCurve(props: {
       .join(' ');
   const { moves, gives } = props.of;
   const says = () =>
-    `${gives.label} along ${moves.label.toLowerCase()}, from ${textOf(moves, props.outcome.from)} to ${textOf(moves, props.outcome.to)}.`;
+    `${gives.label} along ${moves.label.toLowerCase()}, from ${amountInWords(moves, props.outcome.from)} to ${amountInWords(moves, props.outcome.to)}.`;
   return (
     <figure class="predict-curve">
       <svg viewBox={`0 0 ${WIDE} ${HIGH}`} role="img" aria-label={says()}>
@@ -63,11 +63,11 @@ export function PredictCurve(props: {
         </Show>
       </svg>
       <figcaption class="small">
-        <span>{textOf(moves, props.outcome.from)}</span>
+        <span>{amountInWords(moves, props.outcome.from)}</span>
         <Show when={props.of.way === 'place'}>
           <span>dashed: your guess</span>
         </Show>
-        <span>{textOf(moves, props.outcome.to)}</span>
+        <span>{amountInWords(moves, props.outcome.to)}</span>
       </figcaption>
     </figure>
   );

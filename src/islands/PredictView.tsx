@@ -7,7 +7,7 @@ import { builtInHouse, builtInName } from '../house/figures.ts';
 import { useHouse } from '../browser/house-store.ts';
 import type { Predict } from '../predict/define.ts';
 import { isRight, outcomeOf, type Guess } from '../predict/judge.ts';
-import { choicesOf, guessText, outcomeText, textOf, unitOfGuess } from '../predict/says.ts';
+import { directionChoices, guessText, outcomeText, amountInWords, unitOfGuess } from '../predict/words.ts';
 import { announce } from './announce.ts';
 import { keepGuess, keptGuesses } from './guesses-kept.ts';
 import { PredictCurve } from './PredictCurve.tsx';
@@ -80,7 +80,7 @@ export function PredictView(props: { readonly of: Predict }) {
               <Match when={predict.way === 'direction'}>
                 <fieldset class="options">
                   <legend>Your guess</legend>
-                  <For each={choicesOf(predict)}>
+                  <For each={directionChoices(predict)}>
                     {([way, word]) => (
                       <label class="tick">
                         <input
@@ -98,7 +98,8 @@ export function PredictView(props: { readonly of: Predict }) {
               <Match when={predict.way === 'number'}>
                 <Show when={predict.way === 'number' && predict.tells}>
                   <p class="small">
-                    {moves.label}: from {textOf(moves, outcome().from)} to {textOf(moves, outcome().to)}.
+                    {moves.label}: from {amountInWords(moves, outcome().from)} to{' '}
+                    {amountInWords(moves, outcome().to)}.
                   </p>
                 </Show>
                 <div class="field">
@@ -125,10 +126,12 @@ export function PredictView(props: { readonly of: Predict }) {
                     min="0"
                     max={FINE}
                     value="0"
-                    aria-valuetext={textOf(moves, (chosen() as number | undefined) ?? along(0))}
+                    aria-valuetext={amountInWords(moves, (chosen() as number | undefined) ?? along(0))}
                     onInput={(event) => setChosen(along(event.currentTarget.valueAsNumber))}
                   />
-                  <output>{chosen() === undefined ? 'move it' : textOf(moves, chosen() as number)}</output>
+                  <output>
+                    {chosen() === undefined ? 'move it' : amountInWords(moves, chosen() as number)}
+                  </output>
                 </div>
               </Match>
             </Switch>
@@ -162,12 +165,12 @@ export function PredictView(props: { readonly of: Predict }) {
               min="0"
               max={FINE}
               value={slide()}
-              aria-valuetext={textOf(moves, at())}
+              aria-valuetext={amountInWords(moves, at())}
               onInput={(event) => setSlide(event.currentTarget.valueAsNumber)}
             />
             <output>
-              {textOf(moves, at())}: {gives.label.toLowerCase()}{' '}
-              <b>{value() === undefined ? 'cannot be' : textOf(gives, value()!)}</b>
+              {amountInWords(moves, at())}: {gives.label.toLowerCase()}{' '}
+              <b>{value() === undefined ? 'cannot be' : amountInWords(gives, value()!)}</b>
             </output>
           </div>
           <PredictCurve

@@ -1,7 +1,7 @@
 // A question with the way to answer it: a field for a number, letters to choose or to put in order.
 import { For, Match, Show, Switch } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
-import { letter } from '../exercises/letters.ts';
+import { letterOfPlace } from '../exercises/letters.ts';
 import {
   isChoiceQuestion,
   isNumberQuestion,
@@ -13,7 +13,7 @@ import {
 } from '../exercises/question.ts';
 import { askFor } from '../exercises/wording.ts';
 import { Chart } from './Chart.tsx';
-import { fetchMarker } from './marker.ts';
+import { fetchMarker } from './fetched-marker.ts';
 
 export interface QuestionViewProps<Q extends Question = Question> {
   readonly question: Q;
@@ -84,11 +84,11 @@ function ChoiceAnswer(props: QuestionViewProps<ChoiceQuestion>) {
               id={i() === 0 ? props.id : undefined}
               autocomplete="off"
               disabled={props.done}
-              checked={props.answer === letter(i())}
-              onChange={() => props.onAnswer(letter(i()))}
+              checked={props.answer === letterOfPlace(i())}
+              onChange={() => props.onAnswer(letterOfPlace(i()))}
             />
             <span>
-              <b>{letter(i())}</b> {keepTogether(option.text)}
+              <b>{letterOfPlace(i())}</b> {keepTogether(option.text)}
             </span>
           </label>
         )}
@@ -98,9 +98,11 @@ function ChoiceAnswer(props: QuestionViewProps<ChoiceQuestion>) {
 }
 
 function OrderAnswer(props: QuestionViewProps<OrderQuestion>) {
-  const place = (i: number) => props.answer.indexOf(letter(i));
+  const place = (i: number) => props.answer.indexOf(letterOfPlace(i));
   const take = (i: number) =>
-    props.onAnswer(place(i) < 0 ? props.answer + letter(i) : props.answer.replace(letter(i), ''));
+    props.onAnswer(
+      place(i) < 0 ? props.answer + letterOfPlace(i) : props.answer.replace(letterOfPlace(i), ''),
+    );
   return (
     <fieldset class="options" aria-describedby={`${props.id}-prompt ${props.problem ?? ''}`.trim()}>
       <legend>Press the steps in order; press one again to take it back.</legend>
@@ -114,7 +116,7 @@ function OrderAnswer(props: QuestionViewProps<OrderQuestion>) {
             aria-pressed={place(i()) >= 0}
             onClick={() => take(i())}
           >
-            <b>{letter(i())}</b> <span>{item}</span>
+            <b>{letterOfPlace(i())}</b> <span>{item}</span>
             <span class="place">{place(i()) < 0 ? '' : place(i()) + 1}</span>
           </button>
         )}

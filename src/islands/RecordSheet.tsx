@@ -2,10 +2,10 @@
 import { For, Show } from 'solid-js';
 import { changeName, useProgress } from '../browser/progress-store.ts';
 import { recordOf, type TopicRecord } from '../exercises/record.ts';
-import { book } from '../house/book.ts';
+import { bookStamp } from '../house/book.ts';
 import type { Listed } from '../exercises/kinds/list.ts';
 import { topicTitles } from '../exercises/topics.ts';
-import { inWords, today } from './today.ts';
+import { dateInWords, today } from './today.ts';
 import { printPart } from './print-part.ts';
 
 export function RecordSheet(props: { readonly kinds: readonly Listed[] }) {
@@ -71,7 +71,7 @@ export function RecordSheet(props: { readonly kinds: readonly Listed[] }) {
       <section class="paper record" aria-hidden="true">
         <h2>Record of practice</h2>
         <p>
-          {name() || '…………………………………………'}, {mounted() ? inWords(today()) : ''}
+          {name() || '…………………………………………'}, {mounted() ? dateInWords(today()) : ''}
         </p>
         <Show when={begun().length > 0} fallback={<p>Nothing has been practised yet.</p>}>
           <For each={begun()}>{(record) => <RecordTable record={record} />}</For>
@@ -79,7 +79,7 @@ export function RecordSheet(props: { readonly kinds: readonly Listed[] }) {
         <p class="small">
           “Right” counts right answers. “Half”, under Last, is a right number with the wrong unit or rounding.
           The record shows practice with this book, and is no permission to work alone or to distil.{' '}
-          {`Book ${book}.`}
+          {`Book ${bookStamp}.`}
         </p>
         <div class="signatures">
           <p>Trainee, name and date</p>
@@ -111,7 +111,7 @@ function RecordTable(props: { readonly record: TopicRecord }) {
               <td class="number">{each.answers}</td>
               <td class="number">{each.right}</td>
               <td>{each.last === 'right' ? 'right' : each.last === 'wrong' ? 'not yet' : 'half'}</td>
-              <td>{inWords(each.day)}</td>
+              <td>{dateInWords(each.day)}</td>
             </tr>
           )}
         </For>

@@ -1,7 +1,7 @@
 // A table of results, a line each: who, and what is told of each; the same on the screen and on paper.
 import { For, type JSX } from 'solid-js';
 import { missedIn, type SheetResult } from '../exercises/result.ts';
-import { inWords } from './today.ts';
+import { dateInWords } from './today.ts';
 
 /** A column: its head, what it says of a result, and whether it is set as a number. */
 export interface Column {
@@ -12,7 +12,7 @@ export interface Column {
 
 const day: Column = {
   head: 'Day and attempt',
-  says: ({ day, attempt }) => (day === undefined ? 'not said' : `${inWords(day)}, attempt ${attempt}`),
+  says: ({ day, attempt }) => (day === undefined ? 'not said' : `${dateInWords(day)}, attempt ${attempt}`),
 };
 const missed: Column = {
   head: 'Missed',

@@ -1,9 +1,9 @@
 // The results of a sheet on paper, one line each, with places to sign: for the trainer, and for whoever checks the marking.
 import { For } from 'solid-js';
 import type { SheetResult } from '../exercises/result.ts';
-import { book } from '../house/book.ts';
+import { bookStamp } from '../house/book.ts';
 import { ResultLines, type Column } from './ResultLines.tsx';
-import { inWords, today } from './today.ts';
+import { dateInWords, today } from './today.ts';
 
 export function ResultPaper(props: {
   readonly title: string;
@@ -16,7 +16,7 @@ export function ResultPaper(props: {
     <section class="paper record result-paper" aria-hidden="true">
       <h2>{props.title}</h2>
       <p>
-        {props.rules} Printed on {inWords(today())}, by book {book}.
+        {props.rules} Printed on {dateInWords(today())}, by book {bookStamp}.
       </p>
       <ResultLines results={props.results} points={props.points} more={[props.outcome]} />
       <p>

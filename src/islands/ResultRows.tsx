@@ -1,6 +1,6 @@
 // The rows of a trainer's table of results, and the table as a file.
 import { Show } from 'solid-js';
-import { scoreOf, type SheetResult } from '../exercises/result.ts';
+import { scoreOfMarks, type SheetResult } from '../exercises/result.ts';
 import { ResultLines } from './ResultLines.tsx';
 import { blanksOf, missesInWords, saveAsCsv, saveAsJson } from './results-read.ts';
 import { sheetsSet } from './sheets-set.ts';
@@ -31,7 +31,7 @@ export function ResultRows(props: { readonly results: readonly SheetResult[]; re
               </Show>
             </>
           )}
-          points={{ head: 'Points', says: (result) => `${scoreOf(result)} of ${result.marks.length}` }}
+          points={{ head: 'Points', says: (result) => `${scoreOfMarks(result)} of ${result.marks.length}` }}
           more={[
             { head: 'Not answered', says: blanksOf, isNumber: true },
             { head: 'Misses', says: missesInWords },

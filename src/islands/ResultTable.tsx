@@ -1,12 +1,12 @@
 // The trainer's table of results, from the codes that trainees hand in; what reads them comes with the first.
 import { createEffect, createMemo, createSignal, For, onMount, Show } from 'solid-js';
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 
 const fetchReader = async () => ({
   ...(await import('./results-read.ts')),
   ...(await import('./ResultRows.tsx')),
 });
-const KEY = keyOf('result-codes');
+const KEY = storageKey('result-codes');
 
 export function ResultTable(props: { readonly mark: string }) {
   const [text, setText] = createSignal('');

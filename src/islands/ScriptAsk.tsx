@@ -8,7 +8,7 @@ import type { UnsureMark } from './script-taken.ts';
 
 const AROUND = 70; // characters of the talk that are shown on either side
 
-export const small = (label: string) => label[0]!.toLowerCase() + label.slice(1);
+export const withSmallInitial = (label: string) => label[0]!.toLowerCase() + label.slice(1);
 
 /** The words on one side of a quantity, cut at a space. */
 function wordsBefore(text: string, at: number): string {
@@ -47,7 +47,7 @@ export function ScriptAsk(props: {
       { defer: true },
     ),
   );
-  const labels = () => now()!.choices.map((figure) => small(labelOf(figure)));
+  const labels = () => now()!.choices.map((figure) => withSmallInitial(labelOf(figure)));
   const question = () => {
     const list = labels();
     const ends = list.length < 2 ? list.join('') : `${list.slice(0, -1).join(', ')}, or ${list.at(-1)}`;

@@ -3,7 +3,7 @@ import { createMemo, For, Show } from 'solid-js';
 import { standings } from '../core/figures/standing.ts';
 import { plain, quotableFigures, type SaidValue } from '../core/cross-check/quoted.ts';
 import type { JudgedFigure, Reconciliation } from '../core/cross-check/reconcile.ts';
-import { spoken } from '../core/line/spoken.ts';
+import { spokenFigure } from '../core/line/spoken.ts';
 import { rangeInWords } from '../core/cross-check/verdict.ts';
 import { setByTheHouse } from '../core/cross-check/set-by-the-house.ts';
 import { useKnown } from '../browser/known-store.ts';
@@ -15,7 +15,7 @@ const inDoubt = ({ finding }: JudgedFigure) => finding !== 'agrees' && finding !
 /** A figure as it was said, in the words of a guide. */
 function asSaid({ figure, said }: { figure: JudgedFigure['figure']; said: SaidValue }): string {
   if (said.as === 'range') return `${plain(figure, said.low)} to ${plain(figure, said.high)}`;
-  const text = spoken(figure, said.value);
+  const text = spokenFigure(figure, said.value);
   return said.as === 'about' && !/^(?:about|just|some|hardly)/.test(text) ? `about ${text}` : text;
 }
 
@@ -31,7 +31,7 @@ export function ScriptCard(props: { readonly of: Reconciliation; readonly held: 
   const carried = () => rows().filter(({ judged, own }) => own !== undefined || !inDoubt(judged));
   const left = () => rows().filter(({ judged, own }) => own === undefined && inDoubt(judged));
   const words = (judged: JudgedFigure, own: HeldFigure | undefined) =>
-    own && !own.agrees ? spoken(judged.figure, own.house) : asSaid(judged);
+    own && !own.agrees ? spokenFigure(judged.figure, own.house) : asSaid(judged);
   return (
     <section class="script-card" aria-label="Card of the script">
       <h3>

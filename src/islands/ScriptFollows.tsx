@@ -3,12 +3,12 @@ import { For, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { plain, quotableFigures } from '../core/cross-check/quoted.ts';
 import type { Reconciliation } from '../core/cross-check/reconcile.ts';
-import { spoken } from '../core/line/spoken.ts';
+import { spokenFigure } from '../core/line/spoken.ts';
 import { rangeInWords } from '../core/cross-check/verdict.ts';
 import { setByTheHouse } from '../core/cross-check/set-by-the-house.ts';
 
 /** What follows from the figures that are not in doubt, and the test behind a fold. */
-export function Follows(props: { readonly of: Reconciliation }) {
+export function ScriptFollows(props: { readonly of: Reconciliation }) {
   /** What a house sets is looked up, not reckoned. */
   const filled = () => props.of.filled.filter(({ figure }) => !setByTheHouse.includes(figure));
   const chance = () => Math.round(100 * props.of.overall.chance);
@@ -22,7 +22,7 @@ export function Follows(props: { readonly of: Reconciliation }) {
               <div>
                 <dt>{quotableFigures[figure].label}</dt>
                 <dd class="number">
-                  {spoken(figure, value, [low, high])}{' '}
+                  {spokenFigure(figure, value, [low, high])}{' '}
                   <span class="spread">({rangeInWords(figure, low, high)})</span>
                 </dd>
               </div>

@@ -11,7 +11,7 @@ import { useHowKnown } from './how-known.ts';
 import { inTurns } from './in-turns.ts';
 import type { PutRight } from './script-corrections.ts';
 import type { TalkRead } from './script-reading.worker.ts';
-import { ScriptTaken, sureness, type JudgedMark } from './ScriptTaken.tsx';
+import { ScriptTaken, surenessInWords, type JudgedMark } from './ScriptTaken.tsx';
 
 const AT_ONCE = 8; // marks that are put on the page in one task
 const LETTERS = 1500; // and characters
@@ -45,7 +45,7 @@ const shownAs = ({ text, quantities, at: place }: Paragraph): Shown => {
 const UNJUDGED: JudgedMark = { taken: undefined, finding: 'not checkable', own: undefined };
 
 const keyOf = ({ text, quantities }: Pick<Paragraph, 'text' | 'quantities'>) =>
-  JSON.stringify([text, quantities.map(({ start, end, figure, confidence }) => [start, end, figure, sureness(confidence)])]); // prettier-ignore
+  JSON.stringify([text, quantities.map(({ start, end, figure, confidence }) => [start, end, figure, surenessInWords(confidence)])]); // prettier-ignore
 
 export function ScriptMarked(props: ScriptMarkedProps) {
   const { line } = useHouse();

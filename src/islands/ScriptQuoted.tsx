@@ -10,7 +10,7 @@ import {
 import { focusAfter } from './focus-after.ts';
 import { filledIn, withLine } from './script-quoted.ts';
 
-export function QuotedActions(props: {
+export function ScriptQuoted(props: {
   readonly text: () => string;
   readonly told: () => Quoted;
   readonly line: () => Line;

@@ -10,10 +10,10 @@ import { labelOf, numberOf, quotableOf, saidOf } from '../talk/labels.ts';
 import type { HeldFigure } from '../talk/own-house.ts';
 import type { ReadQuantity } from '../talk/script.ts';
 import { NOT_OURS } from '../talk/settled.ts';
-import { small } from './ScriptAsk.tsx';
+import { withSmallInitial } from './ScriptAsk.tsx';
 import type { PutRight } from './script-corrections.ts';
 import type { TakenMark } from './script-taken.ts';
-import { canBe } from './script-units.ts';
+import { canBeFigure } from './script-units.ts';
 
 const NEAR = 3; // other figures that are offered at once
 
@@ -33,7 +33,7 @@ const found: Readonly<Record<Finding, string>> = {
   'cannot be': 'It cannot be.',
 };
 
-export const sureness = (confidence: number) =>
+export const surenessInWords = (confidence: number) =>
   confidence >= 0.95
     ? 'quite sure'
     : confidence >= 0.8
@@ -85,7 +85,7 @@ export function ScriptTaken(props: {
     const { quantity } = props;
     const by = props.of.taken?.by;
     if (by === 'you') return 'as you said';
-    return by === 'name' ? 'by its name' : sureness(quantity.confidence);
+    return by === 'name' ? 'by its name' : surenessInWords(quantity.confidence);
   };
   const others = createMemo(() =>
     [...new Set([props.quantity.figure, ...props.quantity.runnersUp])]
@@ -95,7 +95,7 @@ export function ScriptTaken(props: {
   /** What it can be by its unit, a stage at a time, beside what is offered. */
   const rest = createMemo(() => {
     const possible = figureIds.filter(
-      (id) => id !== figure() && !others().includes(id) && canBe(props.quantity.unit, id),
+      (id) => id !== figure() && !others().includes(id) && canBeFigure(props.quantity.unit, id),
     );
     return stages.flatMap((stage) => {
       const ids = possible.filter((id) => talkFigures[id].stage === stage);
@@ -136,7 +136,7 @@ export function ScriptTaken(props: {
         >
           {(taken) => (
             <>
-              “{props.quantity.text}” is taken for <b>{small(labelOf(taken().figure))}</b>,{' '}
+              “{props.quantity.text}” is taken for <b>{withSmallInitial(labelOf(taken().figure))}</b>,{' '}
               {saidOf(taken().figure, taken().said)}, {how()}
               {props.because.length > 0 ? `, because you say ${listed(props.because)}` : ''}
             </>

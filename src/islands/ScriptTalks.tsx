@@ -1,13 +1,13 @@
 // The reader's talks by name: the open one is named, saved to a file or left for another; the others are opened or removed.
 import { createSignal, onMount, Show } from 'solid-js';
-import { seenName } from '../house/name.ts';
+import { visibleName } from '../house/name.ts';
 import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
 import { focusAfter } from './focus-after.ts';
 import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
 import { Shelf } from './Shelf.tsx';
-import { decodeTalk, dropTalk, encodeTalk, FIRST_NAME, freeTalkName, keptTalks, shelveTalk, talkNameProblem, talkOfFile, type Talk } from './script-kept.ts'; // prettier-ignore
+import { decodeTalk, dropTalk, encodeTalk, FIRST_TALK_NAME, freeTalkName, keptTalks, shelveTalk, talkNameProblem, talkOfFile, type Talk } from './script-kept.ts'; // prettier-ignore
 
 const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened
 const NO_ROOM =
@@ -40,8 +40,8 @@ export function ScriptTalks(props: {
   };
   const open = (name: string) => {
     const next = decodeTalk(keptTalks()[name] ?? null);
-    if (!next) return void setProblem(`${seenName(name)} cannot be opened; it stays where it is.`);
-    if (change({ ...next, name }, `${seenName(name)} is open.`)) dropTalk(name);
+    if (!next) return void setProblem(`${visibleName(name)} cannot be opened; it stays where it is.`);
+    if (change({ ...next, name }, `${visibleName(name)} is open.`)) dropTalk(name);
     setOthers(Object.keys(keptTalks()));
   };
   const load = async (file: File | undefined) => {
@@ -109,9 +109,12 @@ export function ScriptTalks(props: {
             onClick={(event) => {
               const own = props.now();
               if (own.text.trim() === '') return void setSaid('This talk is empty still.');
-              const free = freeTalkName(FIRST_NAME);
-              const name = free === own.name ? freeTalkName(`${FIRST_NAME} 2`) : free;
-              change({ name, text: '', corrections: [] }, `${name} is open; ${seenName(own.name)} is kept.`);
+              const free = freeTalkName(FIRST_TALK_NAME);
+              const name = free === own.name ? freeTalkName(`${FIRST_TALK_NAME} 2`) : free;
+              change(
+                { name, text: '', corrections: [] },
+                `${name} is open; ${visibleName(own.name)} is kept.`,
+              );
               focusAfter(event, () => saying);
             }}
           >
@@ -127,7 +130,7 @@ export function ScriptTalks(props: {
           remove={(other) => {
             dropTalk(other);
             setOthers(Object.keys(keptTalks()));
-            setSaid(`${seenName(other)} is removed.`);
+            setSaid(`${visibleName(other)} is removed.`);
           }}
           saying={() => saying}
         />

@@ -13,15 +13,15 @@ import { unsealed } from '../handing/sealing.ts';
 import type { SecretKey } from '../handing/signing.ts';
 import { fromBase64url } from '../house/base64url.ts';
 import { FileField } from './FileField.tsx';
-import { keptList } from './handed-list.ts';
-import { fetchMarker } from './marker.ts';
+import { keptNameList } from './handed-list.ts';
+import { fetchMarker } from './fetched-marker.ts';
 import { textOfFile } from './open-file.ts';
 import { timeText } from './own-taken.ts';
 import { saveFile } from './save-file.ts';
 import { readSealedLink } from './sealed-address.ts';
 import type { OpenedSeal } from './sealed-draw.ts';
 import { keepSeal, keptSeals } from './seal-kept.ts';
-import { inWords, today } from './today.ts';
+import { dateInWords, today } from './today.ts';
 
 const ClassDoubtful = lazy(() => import('./ClassDoubtful.tsx').then((part) => ({ default: part.ClassDoubtful }))); // prettier-ignore
 
@@ -107,12 +107,12 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
     return kept;
   };
   const intoBook = async () => {
-    const [{ idOf, withThings, worksOf }, { gotOf, put, takenWords }, { doubtsIn }, { keptBook }] = await Promise.all([import('../exercises/class/book.ts'), import('../exercises/class/put.ts'), import('../exercises/class/whose.ts'), import('./class-kept.ts')]); // prettier-ignore
+    const [{ entryId, withThings, worksOf }, { entryOfResult, putResults, takenWords }, { doubtsIn }, { keptBook }] = await Promise.all([import('../exercises/class/book.ts'), import('../exercises/class/put-results.ts'), import('../exercises/class/whose.ts'), import('./class-kept.ts')]); // prettier-ignore
     const { book } = keptBook();
     const sheetThings = Object.fromEntries(
       marked().map(({ of }): [string, Thing] => {
         const there = worksOf(book).find(({ mark }) => mark === of.mark);
-        return [there?.id ?? idOf('work', of.mark, ''), { is: 'work', kind: 'sheet', title: `${of.title} (sealed)`, day: there?.day ?? today(), mark: of.mark, address: '', passMark: of.passMark, marks: of.versions[0]!.map(({ marks }) => marks), kinds: of.versions.map((asked) => asked.map(({ question }) => question.kind)) }]; // prettier-ignore
+        return [there?.id ?? entryId('work', of.mark, ''), { is: 'work', kind: 'sheet', title: `${of.title} (sealed)`, day: there?.day ?? today(), mark: of.mark, address: '', passMark: of.passMark, marks: of.versions[0]!.map(({ marks }) => marks), kinds: of.versions.map((asked) => asked.map(({ question }) => question.kind)) }]; // prettier-ignore
       }),
     );
     const idOfSheet = new Map(marked().map(({ of, handIn }) => [of.mark, handIn.sheet]));
@@ -120,11 +120,11 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
       name: each.handIn.name,
       way: 'sealed' as const,
       work: { kind: 'sheet' as const, title: each.of.title, mark: each.of.mark, address: '', day: each.handIn.day },
-      got: { ...gotOf(each.result), minutes: Math.min(LONGEST, minutesOf(each)) },
+      got: { ...entryOfResult(each.result), minutes: Math.min(LONGEST, minutesOf(each)) },
     })); // prettier-ignore
     const withSheets = withThings(book, sheetThings);
-    const { sure, doubtful } = doubtsIn(withSheets, found, ({ work }) => keptList(idOfSheet.get(work.mark) ?? '') ?? ''); // prettier-ignore
-    const taken = put(withSheets, sure);
+    const { sure, doubtful } = doubtsIn(withSheets, found, ({ work }) => keptNameList(idOfSheet.get(work.mark) ?? '') ?? ''); // prettier-ignore
+    const taken = putResults(withSheets, sure);
     const kept = await keepIt(taken.book, sure.length === 0 && doubtful.length > 0 ? '' : takenWords(taken.added, taken.known)); // prettier-ignore
     setDoubtful(doubtful.length > 0 ? { of: doubtful, book: kept } : undefined);
   };
@@ -198,7 +198,7 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
                     <th scope="row">{each.handIn.name || 'no name'}</th>
                     <td class="number">{each.handIn.version}</td>
                     <td>
-                      {inWords(each.handIn.day)}, attempt {each.attempt}
+                      {dateInWords(each.handIn.day)}, attempt {each.attempt}
                     </td>
                     <td>
                       {timeText(each.handIn.begun)} to {timeText(each.handIn.handedIn)}, {minutesOf(each)} min

@@ -1,7 +1,7 @@
 // A trainer's desk of sealed sheets: the key; with it, the sheets that are sealed to it, and the answers that come back.
 import { createSignal, onMount, Show } from 'solid-js';
 import { isSealKeySound, makeSealKey, readSealKey, sealKeyText } from '../handing/sealing.ts';
-import { canSign, fingerprint, publicOf, type SecretKey } from '../handing/signing.ts';
+import { canSign, keyFingerprint, publicOf, type SecretKey } from '../handing/signing.ts';
 import { FileField } from './FileField.tsx';
 import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
@@ -19,7 +19,7 @@ export default function SealedDesk(props: { readonly list: string }) {
   const takeKey = async (next: SecretKey, says: string) => {
     if (!(await isSealKeySound(next))) return void setSaid('This key is damaged: it does not open what is sealed to it.'); // prettier-ignore
     setKey(next);
-    setPrint(await fingerprint(publicOf(next)));
+    setPrint(await keyFingerprint(publicOf(next)));
     setSaid(keepSealKey(next) ? says : `${says} This browser does not keep it: save it to a file now.`);
   };
   onMount(() => {

@@ -2,7 +2,7 @@
 import MiniSearch, { type SearchResult } from 'minisearch';
 import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import type { Answer, Asking, NotKnown } from '../asking/answer.ts';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { useKnown } from '../browser/known-store.ts';
 import { filledFrom } from '../house/open-figures.ts';
 import { useHouse } from '../browser/house-store.ts';
@@ -70,7 +70,7 @@ export default function Search(props: { readonly index: string; readonly asked: 
     if (!index()) return 'The index is loading.';
     const count = results().length;
     if (count === 0)
-      return found() ? '' : `Nothing found for “${shown(words())}”. Try fewer or shorter words.`;
+      return found() ? '' : `Nothing found for “${quotedGiven(words())}”. Try fewer or shorter words.`;
     return `${count} ${count === 1 ? 'place' : 'places'} found${count > SHOWN ? `; the first ${SHOWN} are listed` : ''}.`;
   };
   const aloud = () => {

@@ -4,7 +4,7 @@ import { unwrap } from 'solid-js/store';
 import { liveParts, useHouse } from '../browser/house-store.ts';
 import { partsOfLine } from '../exercises/own-line.ts';
 import { forms, formTitles, levels, levelTitles, topics, topicTitles } from '../exercises/topics.ts';
-import { MOST_QUESTIONS, MOST_VERSIONS, type Worksheet } from '../exercises/worksheet.ts';
+import { MOST_QUESTIONS, MOST_SHEET_VERSIONS, type Worksheet } from '../exercises/worksheet.ts';
 import { NumberField } from './NumberField.tsx';
 import { Tick } from './Tick.tsx';
 
@@ -67,7 +67,7 @@ export function SheetChoices(props: {
         id="sheet-versions"
         label="Versions, one for each trainee"
         kind="count"
-        range={[1, MOST_VERSIONS]}
+        range={[1, MOST_SHEET_VERSIONS]}
         step={1}
         value={props.sheet.versions}
         take={(versions) => void props.change({ versions: Math.round(versions) })}

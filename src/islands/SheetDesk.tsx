@@ -5,7 +5,7 @@ import { formatCount } from '../core/format.ts';
 import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { linkProblem, sheetLink } from '../exercises/sheet-link.ts';
 import { newsOf } from '../exercises/sheet-news.ts';
-import { fingerprint, type AskedQuestion, type Worksheet } from '../exercises/worksheet.ts';
+import { sheetMark, type AskedQuestion, type Worksheet } from '../exercises/worksheet.ts';
 import { useAnnouncement } from './announce.ts';
 import { ExchangeFold } from './ExchangeFold.tsx';
 import { HandOutFold } from './HandOutFold.tsx';
@@ -16,7 +16,7 @@ import { SheetChoices } from './SheetChoices.tsx';
 import { useDrawnSheet } from './sheet-drawn.ts';
 import { SheetHandOn } from './SheetHandOn.tsx';
 import { firstSheet, keepSheetLink, openedSheet } from './sheet-kept.ts';
-import { Paper } from './SheetPaper.tsx';
+import { SheetPaper } from './SheetPaper.tsx';
 import { SheetPreview } from './SheetPreview.tsx';
 import { today } from './today.ts';
 
@@ -30,7 +30,7 @@ function remember(made: Worksheet): void {
   const link = sheetLink(made);
   if (!linkProblem(link))
     void import('./sheets-set.ts').then(({ rememberSheet }) =>
-      rememberSheet({ mark: fingerprint(link), title: made.seed, address: `sheet/${link}`, day: today() }),
+      rememberSheet({ mark: sheetMark(link), title: made.seed, address: `sheet/${link}`, day: today() }),
     );
 }
 
@@ -166,7 +166,7 @@ export default function SheetDesk(props: { readonly list: string }) {
       <SheetPreview of={desk} withAnswers={withAnswers()} showAnswers={setWithAnswers} />
       <Printed>
         {(asked, version, part) => (
-          <Paper
+          <SheetPaper
             part={part}
             questions={asked.map(({ question }) => question)}
             news={part === 'questions' ? [] : newsOf(sheet(), asked)}

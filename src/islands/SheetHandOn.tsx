@@ -33,8 +33,8 @@ export function SheetHandOn(props: {
     const link = await props.link();
     if (link === undefined) return;
     const address = props.addressOf(link);
-    const [{ codeOf, fitsPicture }] = await Promise.all([import('./qr.ts'), QrPicture.preload()]);
-    const made = codeOf(address);
+    const [{ qrCodeOf, fitsPicture }] = await Promise.all([import('./qr.ts'), QrPicture.preload()]);
+    const made = qrCodeOf(address);
     setCode(made);
     if (made) return void setSaid('');
     let most = props.versions - 1;
@@ -44,13 +44,17 @@ export function SheetHandOn(props: {
     );
   };
   const save = async () => {
-    const [{ fileText }, { keepKey, keptKey }, { lastRelease, thingOf, withReleased }, { canSign, signed }] =
-      await Promise.all([
-        import('../handing/envelope.ts'),
-        import('../browser/handing-store.ts'),
-        import('../handing/own-key.ts'),
-        import('../handing/signing.ts'),
-      ]);
+    const [
+      { fileText },
+      { keepKey, keptKey },
+      { lastRelease, thingOf, withReleased },
+      { canSign, signedRelease },
+    ] = await Promise.all([
+      import('../handing/envelope.ts'),
+      import('../browser/handing-store.ts'),
+      import('../handing/own-key.ts'),
+      import('../handing/signing.ts'),
+    ]);
     const { own } = keptKey();
     if (!own || !canSign())
       return void setSaid('You have no key in this browser: make one on the page “Hand your house on”.');
@@ -58,7 +62,7 @@ export function SheetHandOn(props: {
     if (text === undefined) return;
     const sheet = { kind: 'sheet', name: name(), text } as const;
     const release = lastRelease(own.released, thingOf(sheet)) + 1;
-    const file = await signed({ ...sheet, release, date: today(), signer: own.signer }, own.key);
+    const file = await signedRelease({ ...sheet, release, date: today(), signer: own.signer }, own.key);
     const saved = fileNameOf(name(), 'signed');
     saveFile(saved, fileText(file), 'application/json');
     keepKey(withReleased(own, thingOf(sheet), release));

@@ -2,13 +2,13 @@
 import { For, Show } from 'solid-js';
 import { formatCount } from '../core/format.ts';
 import type { Question } from '../exercises/question.ts';
-import { book } from '../house/book.ts';
+import { bookStamp } from '../house/book.ts';
 import { topicTitles } from '../exercises/topics.ts';
 import { ROUNDED_BY } from '../exercises/bounds.ts';
 import { allowedBy, answerInWords } from '../exercises/wording.ts';
-import { PaperQuestion, partNames, type PrintedPart } from './PaperQuestion.tsx';
+import { PaperQuestion, printedPartNames, type PrintedPart } from './PaperQuestion.tsx';
 
-export function Paper(props: {
+export function SheetPaper(props: {
   readonly part: PrintedPart;
   readonly questions: readonly Question[];
   /** What has become of the sheet since its link was made. */
@@ -22,7 +22,7 @@ export function Paper(props: {
     <article class="sheet-paper" data-part={props.part} data-version={props.version}>
       <header>
         <h3>
-          {partNames[props.part]}, version {props.version}
+          {printedPartNames[props.part]}, version {props.version}
         </h3>
         <p>
           Sheet “{props.name}” ({props.mark}): {formatCount(props.questions.length, 'question')}, one point
@@ -45,7 +45,7 @@ export function Paper(props: {
         </>
       </Show>
       <p class="small">
-        End of version {props.version}. By book {book}; Harrowmere and other houses named are invented.
+        End of version {props.version}. By book {bookStamp}; Harrowmere and other houses named are invented.
       </p>
     </article>
   );

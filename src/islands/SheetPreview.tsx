@@ -2,7 +2,7 @@
 import { For, Show } from 'solid-js';
 import { newsOf } from '../exercises/sheet-news.ts';
 import type { DrawnSheet } from './sheet-drawn.ts';
-import { Paper } from './SheetPaper.tsx';
+import { SheetPaper } from './SheetPaper.tsx';
 import { Tick } from './Tick.tsx';
 
 export function SheetPreview(props: {
@@ -32,7 +32,7 @@ export function SheetPreview(props: {
       </form>
       <For each={drawn() ? newsOf(drawn()!.of, asked()) : []}>{(each) => <p class="remark">{each}</p>}</For>
       <Show when={laid() > 0}>
-        <Paper
+        <SheetPaper
           part={props.withAnswers ? 'answers' : 'questions'}
           questions={questions().slice(0, laid())}
           news={[]}

@@ -1,6 +1,6 @@
 // What else is kept, by name, each to open or to remove; what is said of it then has the focus.
 import { For, Show } from 'solid-js';
-import { seenName } from '../house/name.ts';
+import { visibleName } from '../house/name.ts';
 import { focusAfter } from './focus-after.ts';
 
 export function Shelf(props: {
@@ -23,7 +23,7 @@ export function Shelf(props: {
                   focusAfter(event, props.saying);
                 }}
               >
-                Open {seenName(name)}
+                Open {visibleName(name)}
               </button>{' '}
               <button
                 type="button"
@@ -32,7 +32,7 @@ export function Shelf(props: {
                   focusAfter(event, props.saying);
                 }}
               >
-                Remove {seenName(name)}
+                Remove {visibleName(name)}
               </button>
             </li>
           )}

@@ -1,8 +1,8 @@
 // Where a shift begins: its number, so that a trainer sets the same for all, or the shift that was kept, which is not lost unasked.
 import { createSignal, Show } from 'solid-js';
-import { wasGiven } from '../core/shown.ts';
+import { wasGiven } from '../core/quoted-given.ts';
 import type { KeptShift } from '../shift/kept.ts';
-import { isSeed, ROUNDS, SEEDS } from '../shift/seed.ts';
+import { isSeed, ROUNDS_OF_SHIFT, SEEDS } from '../shift/seed.ts';
 
 export function ShiftBegin<K extends KeptShift<unknown, unknown, unknown>>(props: {
   readonly seed: number;
@@ -42,7 +42,7 @@ export function ShiftBegin<K extends KeptShift<unknown, unknown, unknown>>(props
     setAsked(true);
     queueMicrotask(() => document.getElementById('shift-keep')?.focus());
   };
-  const round = () => `shift ${props.kept!.seed}, round ${Math.min(ROUNDS, props.kept!.done.length + 1)}`;
+  const round = () => `shift ${props.kept!.seed}, round ${Math.min(ROUNDS_OF_SHIFT, props.kept!.done.length + 1)}`;
   return (
     <>
       <Show when={props.kept}>

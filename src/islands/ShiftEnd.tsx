@@ -4,9 +4,9 @@ import { formatNumber as n } from '../core/format.ts';
 import type { Moment } from '../core/shift/course.ts';
 import { linkOfShift, resultLine } from '../shift/link.ts';
 import type { KeptShift } from '../shift/kept.ts';
-import { ROUNDS } from '../shift/seed.ts';
+import { ROUNDS_OF_SHIFT } from '../shift/seed.ts';
 import type { Post } from './shift-post.ts';
-import { inWords, today } from './today.ts';
+import { dateInWords, today } from './today.ts';
 
 export function ShiftEnd<R, S extends Moment, A extends { readonly do: string }, D, K extends KeptShift<{ readonly name: string }, D, A>>(props: {
   readonly post: Post<R, S, A, D, K>;
@@ -18,7 +18,7 @@ export function ShiftEnd<R, S extends Moment, A extends { readonly do: string },
   const told = createMemo(() => props.post.end(props.rig, props.state, props.shift));
   const score = () => told().score;
   const line = () => resultLine(props.shift, props.post.words, score().total, today());
-  const isLast = () => props.shift.done.length + 1 >= ROUNDS;
+  const isLast = () => props.shift.done.length + 1 >= ROUNDS_OF_SHIFT;
   /** Told to the page, where the shift may be a step of a lesson. */
   onMount(() => {
     const rows = score().rows.map(({ id, points, of, why }) => ({ name: props.post.names[id]!, points, of, why }));
@@ -120,7 +120,7 @@ export function ShiftEnd<R, S extends Moment, A extends { readonly do: string },
         <output class="result-line">{line()}</output>
       </p>
       <p class="meaning">
-        {inWords(today())}, {props.shift.house.name}. The line says which shift was run, by which figures, and its points.
+        {dateInWords(today())}, {props.shift.house.name}. The line says which shift was run, by which figures, and its points.
         It can be typed by anybody, so it proves nothing alone; the printed log shows what was done when. It is
         practice and no leave to do the work.{' '}
         <a href={linkOfShift(props.shift.seed)}>Link to this shift</a>: it sets the same events for everybody; with the same house, the same plant.

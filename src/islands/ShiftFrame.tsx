@@ -17,7 +17,7 @@ import { ShiftLog } from './ShiftLog.tsx';
 import { ShiftReading } from './ShiftReading.tsx';
 import { keeperOf } from './shift-kept.ts';
 import type { Jar, Post } from './shift-post.ts';
-import { isNew, shiftRun, stepsOf } from './shift-run.ts';
+import { isUntouched, shiftRun, stepsOf } from './shift-run.ts';
 
 const EDGE = 4; // px left over the desk when it is brought into sight
 
@@ -141,7 +141,7 @@ export function ShiftFrame<R, S extends Moment, A extends LogNote | LogRead | { 
         <NotKept isKept={isKept()} what="your shift" />
       </div>
       <Show when={!shift() || run.problem()}>
-        <ShiftBegin seed={seed()} place={`${name()}’s ${post.place}`} kept={kept()} isToLose={kept() !== undefined && !isOver() && !(isNew(kept()!) && kept()!.done.length === 0)} isOver={isOver()} clock={post.clock} isReady={mounted()} begin={begin} goOn={open} />
+        <ShiftBegin seed={seed()} place={`${name()}’s ${post.place}`} kept={kept()} isToLose={kept() !== undefined && !isOver() && !(isUntouched(kept()!) && kept()!.done.length === 0)} isOver={isOver()} clock={post.clock} isReady={mounted()} begin={begin} goOn={open} />
       </Show>
       <Show when={run.isReplaying()}>
         <p>The shift is run again to where it stood.</p>

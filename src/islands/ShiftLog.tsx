@@ -1,10 +1,10 @@
 // The log of a round: what was done, what happened and what was read, each with its time; and a line of one's own.
 import { createMemo, createSignal, Index } from 'solid-js';
-import { UNSEEN } from '../core/shown.ts';
+import { UNSEEN } from '../core/quoted-given.ts';
 import type { Moment, LogNote, LogRead } from '../core/shift/course.ts';
 import { LONGEST_NOTE } from '../shift/text.ts';
 import type { KeptShift } from '../shift/kept.ts';
-import { linesOf } from './shift-log.ts';
+import { logLines } from './shift-log.ts';
 import type { Post } from './shift-post.ts';
 
 export function ShiftLog<R, S extends Moment, A extends LogNote | LogRead | { readonly do: string }, D, K extends KeptShift<{ readonly name: string }, D, A>>(props: {
@@ -15,7 +15,7 @@ export function ShiftLog<R, S extends Moment, A extends LogNote | LogRead | { re
   readonly write: (text: string) => void;
 }) {
   const [note, setNote] = createSignal('');
-  const lines = createMemo(() => linesOf(props.post, props.shift.log, props.came, props.state));
+  const lines = createMemo(() => logLines(props.post, props.shift.log, props.came, props.state));
   const write = () => {
     const text = note().replace(/\s+/g, ' ').replace(UNSEEN, '').trim().slice(0, LONGEST_NOTE);
     if (text === '') return;

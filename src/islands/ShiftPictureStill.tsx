@@ -2,7 +2,7 @@
 import { createMemo, Show } from 'solid-js';
 import type { Rig } from '../core/shift/still/rig.ts';
 import type { ShiftState } from '../core/shift/still/state.ts';
-import { boiling, boilsAt, potFraction } from '../core/shift/still/step.ts';
+import { boilingVigour, boilingPointInPot, potFraction } from '../core/shift/still/step.ts';
 
 const POT =
   'M40 176 H148 Q166 132 122 110 Q108 102 106 64 L214 44 V30 L104 46 Q84 24 82 64 Q80 102 66 110 Q22 132 40 176 Z';
@@ -18,10 +18,10 @@ export function ShiftPictureStill(props: { readonly rig: Rig; readonly state: Sh
   const frothed = () => level() - (level() - 56) * props.state.froth;
   /** How hot, 0–1, between the room and the boil. */
   const heat = (temperature: number) => {
-    const boils = boilsAt(props.rig, potFraction(props.state));
+    const boils = boilingPointInPot(props.rig, potFraction(props.state));
     return Math.min(1, Math.max(0, (temperature - 15) / (boils - 15)));
   };
-  const flow = createMemo(() => boiling(props.rig, props.state));
+  const flow = createMemo(() => boilingVigour(props.rig, props.state));
   const isSpirit = () => props.state.spout === 'spirit';
   return (
     <svg class="drawing shift-picture" viewBox="0 0 360 200" aria-hidden="true">

@@ -7,15 +7,15 @@ import { numberFigures } from '../house/figures.ts';
 import { changeFigure, keepFigures } from '../browser/change-figure.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { strengthAt } from '../core/distilling/strength-at.ts';
-import { useHouseAtHand } from './at-hand.ts';
+import { useHouseWhenIdle } from './house-when-idle.ts';
 import { useAnnouncement } from './announce.ts';
 import { cutHandles, type CutHandle } from './cut-handles.ts';
 import { NumberField } from './NumberField.tsx';
-import { axisTicks, linePoints, roundUp, span } from './plot.ts';
-import { FOOT, HEIGHT, MARGIN, runParts, STRONGEST, WIDTH } from './run-frame.ts';
-import { Cut } from './SpiritRunCut.tsx';
-import { RunFigures } from './SpiritRunFigures.tsx';
-import { RunTable } from './SpiritRunTable.tsx';
+import { axisTicks, linePoints, roundUp, scaleOver } from './plot.ts';
+import { RUN_FOOT, RUN_HEIGHT, RUN_MARGIN, runParts, STRONGEST_SHOWN, RUN_WIDTH } from './run-frame.ts';
+import { SpiritRunCut } from './SpiritRunCut.tsx';
+import { SpiritRunFigures } from './SpiritRunFigures.tsx';
+import { SpiritRunTable } from './SpiritRunTable.tsx';
 import { WhatMoved } from './WhatMoved.tsx';
 
 const moves = [
@@ -39,7 +39,7 @@ const ofGravity = {
 
 export default function SpiritRun() {
   let island: HTMLElement | undefined;
-  const { house, opened, line } = useHouseAtHand(() => island);
+  const { house, opened, line } = useHouseWhenIdle(() => island);
   const [problem, setProblem] = createSignal<string>();
   const [held, setHeld] = createSignal<{ readonly id: CutHandle['id']; readonly point?: RunPoint }>();
   /** The line that is drawn: while a cut is held, the run as it stood when it was taken hold of. */
@@ -53,8 +53,8 @@ export default function SpiritRun() {
     return stays ? was : { end: roundUp(end(), TICKS), opened: opened() };
   });
   const axisEnd = () => axis()!.end;
-  const x = createMemo(() => span([0, axisEnd()], MARGIN.left, WIDTH - MARGIN.right));
-  const y = span([0, STRONGEST], FOOT, MARGIN.top);
+  const x = createMemo(() => scaleOver([0, axisEnd()], RUN_MARGIN.left, RUN_WIDTH - RUN_MARGIN.right));
+  const y = scaleOver([0, STRONGEST_SHOWN], RUN_FOOT, RUN_MARGIN.top);
   /** The cuts as they are drawn: a held one stands where it is held, and says where the house has it. */
   const handles = createMemo(() => {
     const now = held();
@@ -114,13 +114,13 @@ export default function SpiritRun() {
       </p>
       <svg
         class="run-curve"
-        viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+        viewBox={`0 0 ${RUN_WIDTH} ${RUN_HEIGHT}`}
         role="group"
         aria-label="Strength at the safe against litres come over, with three cuts"
       >
         <defs>
           <clipPath id="run-frame">
-            <rect x="0" y="0" width={WIDTH} height={HEIGHT} />
+            <rect x="0" y="0" width={RUN_WIDTH} height={RUN_HEIGHT} />
           </clipPath>
           <pattern
             id="hatch-foreshots"
@@ -166,7 +166,7 @@ export default function SpiritRun() {
         </Index>
         <For each={[0, 1, 2]}>
           {(i) => (
-            <Cut
+            <SpiritRunCut
               handle={handles()[i]!}
               curve={curve()}
               x={x()}
@@ -182,13 +182,13 @@ export default function SpiritRun() {
       <p class="axis-name along" aria-hidden="true">
         Litres come over
       </p>
-      <RunFigures line={line()} of={moves} />
+      <SpiritRunFigures line={line()} of={moves} />
       <Show when={problem()}>
         <p class="problem">{problem()}</p>
       </Show>
       <WhatMoved of={moves} brief />
       <figcaption>Drag a cut, or select it and use the arrow, Page, Home and End keys.</figcaption>
-      <RunTable />
+      <SpiritRunTable />
     </figure>
   );
 }
@@ -200,17 +200,17 @@ function Axes(props: {
 }) {
   return (
     <g class="axis" aria-hidden="true">
-      <For each={axisTicks([0, STRONGEST], 5)}>
+      <For each={axisTicks([0, STRONGEST_SHOWN], 5)}>
         {(tick) => (
           <>
             <line
               class="grid"
-              x1={MARGIN.left}
-              x2={WIDTH - MARGIN.right}
+              x1={RUN_MARGIN.left}
+              x2={RUN_WIDTH - RUN_MARGIN.right}
               y1={props.y(tick)}
               y2={props.y(tick)}
             />
-            <text class="tick" x={MARGIN.left - 8} y={props.y(tick)} dy="0.35em" text-anchor="end">
+            <text class="tick" x={RUN_MARGIN.left - 8} y={props.y(tick)} dy="0.35em" text-anchor="end">
               {tick}
             </text>
           </>
@@ -220,8 +220,8 @@ function Axes(props: {
         {(tick) => (
           <text
             class="tick"
-            x={tick === props.end ? WIDTH : props.x(tick)}
-            y={FOOT + 6}
+            x={tick === props.end ? RUN_WIDTH : props.x(tick)}
+            y={RUN_FOOT + 6}
             dy="1em"
             text-anchor={tick === props.end ? 'end' : 'middle'}
           >
@@ -237,28 +237,28 @@ function Axes(props: {
 function PartName(props: { readonly part: keyof typeof ROOM; readonly from: number; readonly to: number }) {
   const middle = () => (props.from + props.to) / 2;
   const isIn = () => props.to - props.from > ROOM[props.part];
-  const aside = () => (props.to < WIDTH / 2 ? props.to + ASIDE : props.from - ASIDE);
+  const aside = () => (props.to < RUN_WIDTH / 2 ? props.to + ASIDE : props.from - ASIDE);
   return (
     <Show
       when={isIn()}
       fallback={
         <g aria-hidden="true">
-          <line class="leader" x1={middle()} x2={aside()} y1={FOOT / 2} y2={FOOT / 2} />
-          <circle class="leader-end" cx={middle()} cy={FOOT / 2} r="4" />
+          <line class="leader" x1={middle()} x2={aside()} y1={RUN_FOOT / 2} y2={RUN_FOOT / 2} />
+          <circle class="leader-end" cx={middle()} cy={RUN_FOOT / 2} r="4" />
           <text
             class="label"
             x={aside()}
-            y={FOOT / 2}
-            dx={props.to < WIDTH / 2 ? 6 : -6}
+            y={RUN_FOOT / 2}
+            dx={props.to < RUN_WIDTH / 2 ? 6 : -6}
             dy="0.35em"
-            text-anchor={props.to < WIDTH / 2 ? 'start' : 'end'}
+            text-anchor={props.to < RUN_WIDTH / 2 ? 'start' : 'end'}
           >
             {runParts[props.part]}
           </text>
         </g>
       }
     >
-      <text class="label" x={middle()} y={FOOT - 12} text-anchor="middle">
+      <text class="label" x={middle()} y={RUN_FOOT - 12} text-anchor="middle">
         {runParts[props.part]}
       </text>
     </Show>

@@ -4,7 +4,7 @@ import { formatNumber } from '../core/format.ts';
 import { numberFigures } from '../house/figures.ts';
 import { pointAt, type CutHandle } from './cut-handles.ts';
 import { keySteps } from './key-steps.ts';
-import { FOOT, WIDTH } from './run-frame.ts';
+import { RUN_FOOT, RUN_WIDTH } from './run-frame.ts';
 
 interface CutProps {
   readonly handle: CutHandle;
@@ -19,12 +19,12 @@ interface CutProps {
   readonly moveFar: (id: CutHandle['id'], direction: 1 | -1) => void;
 }
 
-export function Cut(props: CutProps) {
+export function SpiritRunCut(props: CutProps) {
   // While a cut is dragged the pointer keeps to the run as it was taken hold of, and the cut stays below it; the round that settles is drawn once it is let go.
   let held: { pointAt: (across: number) => RunPoint } | undefined;
   const across = ({ clientX, currentTarget }: PointerEvent & { currentTarget: SVGElement }) => {
     const box = currentTarget.ownerSVGElement!.getBoundingClientRect();
-    return ((clientX - box.left) * WIDTH) / box.width;
+    return ((clientX - box.left) * RUN_WIDTH) / box.width;
   };
   const take = (event: PointerEvent & { currentTarget: SVGElement }) => {
     const { curve, handle } = props;
@@ -57,12 +57,12 @@ export function Cut(props: CutProps) {
     props.step(props.handle.id, steps);
   };
   /** While a cut is held the run may outgrow the frame; a cut beyond it stands at its edge. */
-  const cx = () => Math.min(props.x(props.handle.volume), WIDTH - 12);
+  const cx = () => Math.min(props.x(props.handle.volume), RUN_WIDTH - 12);
   const cy = () => props.y(props.handle.strength);
-  const isLast = () => cx() > 0.85 * WIDTH;
+  const isLast = () => cx() > 0.85 * RUN_WIDTH;
   return (
     <g class={`cut ${props.handle.id}`}>
-      <line class="cut-line" x1={cx()} x2={cx()} y1={FOOT} y2={cy()} />
+      <line class="cut-line" x1={cx()} x2={cx()} y1={RUN_FOOT} y2={cy()} />
       <g
         class="cut-handle"
         role="slider"

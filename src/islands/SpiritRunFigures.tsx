@@ -14,7 +14,7 @@ const rows: readonly (readonly [id: string, what: string, of: (line: Line) => st
   ['feints-volume', 'Feints, L', ({ feints }) => n(feints.volume, 0)],
 ];
 
-export function RunFigures(props: { readonly line: Line; readonly of: readonly FigureName[] }) {
+export function SpiritRunFigures(props: { readonly line: Line; readonly of: readonly FigureName[] }) {
   /** The line before the change that the reader is making here. */
   const before = createMemo(() => {
     const last = lastTrial();

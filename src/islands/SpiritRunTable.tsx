@@ -1,13 +1,13 @@
 // The spirit run's curve as a table, point by point; it follows once the curve is drawn.
 import { Index } from 'solid-js';
 import { formatNumber as n } from '../core/format.ts';
-import { useHouseAtHand } from './at-hand.ts';
+import { useHouseWhenIdle } from './house-when-idle.ts';
 
 const TABLE_ROWS = 12;
 
-export function RunTable() {
+export function SpiritRunTable() {
   let table: HTMLDetailsElement | undefined;
-  const { line } = useHouseAtHand(() => table);
+  const { line } = useHouseWhenIdle(() => table);
   const curve = () => line().round.spiritRun.curve;
   const rows = () =>
     Array.from(

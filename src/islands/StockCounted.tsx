@@ -1,7 +1,7 @@
 // Counted casks beside those that the house's figures would have laid down, and what explains the difference.
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import { wasGiven } from '../core/shown.ts';
+import { wasGiven } from '../core/quoted-given.ts';
 import type { Line } from '../core/line/line.ts';
 import { readQuantity } from '../core/reading/quantity.ts';
 import { isRefusal } from '../core/refusal.ts';
@@ -9,7 +9,7 @@ import { countedMeetsComputed } from '../core/stock/counted.ts';
 import { casksOf } from '../core/stock/sizes.ts';
 import { besideGroups, besideProblem, type BesideName, type Stock } from '../house/parts/stock.ts';
 import { useKnown } from '../browser/known-store.ts';
-import { count } from '../browser/change-figure.ts';
+import { countFigure } from '../browser/change-figure.ts';
 import { StockField } from './StockField.tsx';
 
 const meanings: Partial<Record<BesideName, string>> = {
@@ -138,7 +138,7 @@ export function StockCounted(props: StockCountedProps) {
                 </p>
               </Show>
               <p class="actions">
-                <button type="button" onClick={() => count('casksInStore', found().counted)}>
+                <button type="button" onClick={() => countFigure('casksInStore', found().counted)}>
                   {(own() ?? 0) > found().counted
                     ? `Put ${whole(found().counted)} in place of your house’s ${whole(own()!)}`
                     : `Keep ${whole(found().counted)} as the casks counted in your house`}

@@ -6,7 +6,7 @@ import type { CaskGroup } from '../core/stock/group.ts';
 import { lossByRegauges } from '../core/stock/held.ts';
 import { stockOn, type StockTotals } from '../core/stock/totals.ts';
 import { usePart } from '../browser/part-store.ts';
-import { stock, type Stock } from '../house/parts/stock.ts';
+import { stockPart, type Stock } from '../house/parts/stock.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { useAnnouncement } from './announce.ts';
 import { Chart } from './Chart.tsx';
@@ -15,7 +15,7 @@ import { FromOneCask } from './FromOneCask.tsx';
 import { StockCounted } from './StockCounted.tsx';
 import { StockDump } from './StockDump.tsx';
 import { StockGroupForm } from './StockGroupForm.tsx';
-import { StockGroups, titleOf } from './StockGroups.tsx';
+import { StockGroups, groupTitle } from './StockGroups.tsx';
 import { StockTable } from './StockTable.tsx';
 import { today } from './today.ts';
 import { Troubles } from './Troubles.tsx';
@@ -39,7 +39,7 @@ interface Said {
 }
 
 export default function StockDesk() {
-  const { value: register, set } = usePart(stock);
+  const { value: register, set } = usePart(stockPart);
   const { house, line, name } = useHouse();
   const [day, setDay] = createSignal('');
   const [editing, setEditing] = createSignal<number | 'new'>();
@@ -86,14 +86,14 @@ export default function StockDesk() {
   const keep = (kept: CaskGroup): string | undefined => {
     const [at, groups] = [editing(), register().groups];
     const next = typeof at === 'number' ? groups.map((old, i) => (i === at ? kept : old)) : [...groups, kept];
-    const wrong = withGroups(next, 'groups', `${titleOf(kept)} is in the register.`);
+    const wrong = withGroups(next, 'groups', `${groupTitle(kept)} is in the register.`);
     if (wrong === undefined) close();
     return wrong;
   };
   const drop = () => {
     const [at, gone] = [editing(), group()!];
     setEditing(undefined);
-    withGroups(register().groups.filter((_, i) => i !== at), 'groups', `${titleOf(gone)} is taken out.`); // prettier-ignore
+    withGroups(register().groups.filter((_, i) => i !== at), 'groups', `${groupTitle(gone)} is taken out.`); // prettier-ignore
     focusOn('group-add');
   };
   const empty = (casks: ReadonlyMap<number, number>) => {

@@ -11,7 +11,7 @@ import type { Stock } from '../house/parts/stock.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { StockField } from './StockField.tsx';
-import { titleOf } from './StockGroups.tsx';
+import { groupTitle } from './StockGroups.tsx';
 
 export interface StockDumpProps {
   readonly register: Stock;
@@ -52,7 +52,7 @@ export function StockDump(props: StockDumpProps) {
       const [group, casks] = [groups()[line.at]!, casksOf(line) ?? 0];
       if (problemOf(line)) return { refused: problemOf(line)! };
       const held = heldOn(group, props.house, day());
-      if (isRefusal(held)) return { refused: `${titleOf(group)}: ${held.refused}` };
+      if (isRefusal(held)) return { refused: `${groupTitle(group)}: ${held.refused}` };
       if (casks > 0) dumped.push({ group, held, casks });
     }
     const made = dumpCasks(dumped, props.house);
@@ -95,7 +95,7 @@ export function StockDump(props: StockDumpProps) {
             <div class="dumped">
               <StockField
                 id={`dump-${i}`}
-                label={`${titleOf(groups()[line().at]!)}, casks of ${formatNumber(groups()[line().at]!.casks, 0)}`}
+                label={`${groupTitle(groups()[line().at]!)}, casks of ${formatNumber(groups()[line().at]!.casks, 0)}`}
                 isNumber
                 text={line().text}
                 problem={problemOf(line())}
@@ -103,7 +103,7 @@ export function StockDump(props: StockDumpProps) {
               />
               <button
                 type="button"
-                aria-label={`Leave out ${titleOf(groups()[line().at]!)}`}
+                aria-label={`Leave out ${groupTitle(groups()[line().at]!)}`}
                 onClick={(event) => {
                   setChosen(lines().filter((_, at) => at !== i));
                   focusAfter(event, () => document.getElementById('dump-add'));
@@ -127,7 +127,7 @@ export function StockDump(props: StockDumpProps) {
             }}
           >
             <option value="">Choose a group</option>
-            <For each={rest()}>{(at) => <option value={at}>{titleOf(groups()[at]!)}</option>}</For>
+            <For each={rest()}>{(at) => <option value={at}>{groupTitle(groups()[at]!)}</option>}</For>
           </select>
         </div>
       </div>
@@ -155,8 +155,8 @@ export function StockDump(props: StockDumpProps) {
               </dl>
             </div>
             <p class="remark">
-              The youngest is {titleOf(youngest())}. Only whole years in wood count; a year or month without a
-              day counts from its last.
+              The youngest is {groupTitle(youngest())}. Only whole years in wood count; a year or month
+              without a day counts from its last.
             </p>
             <Show when={now().barred.length > 0}>
               <div class="remark">

@@ -1,9 +1,15 @@
 // One group of casks to add or to change: every field is text, read by the same rules as a table.
 import { createMemo, createSignal, For } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import { fieldNames, fields, type CaskGroup, type GroupField, type FieldName } from '../core/stock/group.ts';
+import {
+  groupFieldNames,
+  groupFields,
+  type CaskGroup,
+  type GroupField,
+  type FieldName,
+} from '../core/stock/group.ts';
 import { namedSizes } from '../core/stock/sizes.ts';
-import { readTexts } from '../house/parts/stock-csv.ts';
+import { readGroupTexts } from '../house/parts/stock-csv.ts';
 import { StockField } from './StockField.tsx';
 
 type Texts = Readonly<Partial<Record<FieldName, string>>>;
@@ -18,7 +24,7 @@ export interface StockGroupFormProps {
   readonly close: () => void;
 }
 
-const later = new Set<FieldName>(fieldNames.slice(fieldNames.indexOf('wood'))); // what is folded away
+const later = new Set<FieldName>(groupFieldNames.slice(groupFieldNames.indexOf('wood'))); // what is folded away
 const meanings: Partial<Record<FieldName, string>> = {
   filled: 'A day, 14/03/2016 or 2016-03-14; a month, 2016-03; or the year alone.',
   size: 'Any size from 10 to 1,000 L.',
@@ -39,7 +45,7 @@ export function StockGroupForm(props: StockGroupFormProps) {
   const [texts, setTexts] = createSignal(asText(props.group));
   const [touched, setTouched] = createSignal<readonly FieldName[]>([]);
   const [problem, setProblem] = createSignal<string>();
-  const read = createMemo(() => readTexts(texts(), props.opened, props.day));
+  const read = createMemo(() => readGroupTexts(texts(), props.opened, props.day));
   const faultOf = (name: FieldName): string | undefined => {
     const now = read();
     if (!('faults' in now) || !touched().includes(name)) return undefined;
@@ -53,7 +59,7 @@ export function StockGroupForm(props: StockGroupFormProps) {
   const keep = () => {
     const now = read();
     if ('group' in now) return void setProblem(props.keep(now.group));
-    setTouched(fieldNames);
+    setTouched(groupFieldNames);
     const [first] = now.faults;
     setProblem(first!.says);
     const field = first!.field && document.getElementById(`group-${first!.field}`);
@@ -62,7 +68,7 @@ export function StockGroupForm(props: StockGroupFormProps) {
   };
 
   const one = (name: FieldName) => {
-    const field: GroupField = fields[name];
+    const field: GroupField = groupFields[name];
     const id = `group-${name}`;
     if (field.is === 'choice')
       return (
@@ -110,10 +116,10 @@ export function StockGroupForm(props: StockGroupFormProps) {
       <datalist id="cask-sizes">
         <For each={Object.entries(namedSizes)}>{([name, size]) => <option value={size}>{name}</option>}</For>
       </datalist>
-      <For each={fieldNames.filter((name) => !later.has(name))}>{one}</For>
+      <For each={groupFieldNames.filter((name) => !later.has(name))}>{one}</For>
       <details>
         <summary>Wood, store, regauge and owner</summary>
-        <For each={fieldNames.filter((name) => later.has(name))}>{one}</For>
+        <For each={groupFieldNames.filter((name) => later.has(name))}>{one}</For>
       </details>
       <p class="problem" role="alert">
         {problem()}

@@ -12,7 +12,7 @@ const ROWS = 12; // on a page: what a telephone shows in two screens
 const ordinals = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth'];
 
 /** What a group is called: its name, or what it is. */
-export const titleOf = (group: CaskGroup): string =>
+export const groupTitle = (group: CaskGroup): string =>
   group.name ?? `${casksOf(group.casks, group.size)}, ${group.filled.slice(0, 4)}`;
 
 const described = ({ casks, size, filled, fill, laid, owner }: CaskGroup): string =>
@@ -80,10 +80,10 @@ export function StockGroups(props: StockGroupsProps) {
                     <button
                       type="button"
                       id={`group-row-${at() + row()}`}
-                      aria-label={`Change ${titleOf(group)}`}
+                      aria-label={`Change ${groupTitle(group)}`}
                       onClick={() => props.edit(at() + row())}
                     >
-                      {titleOf(group)}
+                      {groupTitle(group)}
                     </button>
                     <span class="meaning">{described(group)}</span>
                     <Show when={trouble(row())}>{(says) => <span class="problem">{says()}</span>}</Show>

@@ -1,11 +1,11 @@
 // The register from a table and into one: what cannot be taken is named, and nothing is taken before the reader says so.
 import { createSignal, For, Show } from 'solid-js';
 import { formatCount, formatNumber } from '../core/format.ts';
-import { fieldNames, fields } from '../core/stock/group.ts';
+import { groupFieldNames, groupFields } from '../core/stock/group.ts';
 import { mergeAlike } from '../core/stock/merge.ts';
 import { csvOf } from '../exercises/csv.ts';
-import { MOST_TEXT, readTable, tableOf, type TableRead } from '../house/parts/stock-csv.ts';
-import { MOST_GROUPS, type Stock } from '../house/parts/stock.ts';
+import { LONGEST_TABLE, readStockTable, stockTable, type TableRead } from '../house/parts/stock-csv.ts';
+import { MOST_CASK_GROUPS, type Stock } from '../house/parts/stock.ts';
 import { FileField } from './FileField.tsx';
 import { useAnnouncement } from './announce.ts';
 import { textOfFile } from './open-file.ts';
@@ -18,7 +18,7 @@ export interface StockTableProps {
   /** Takes groups in the place of the register’s, or behind them; returns what was wrong. */
   readonly take: (groups: Stock['groups'], said: string) => string | undefined;
 }
-const TOO_LONG = `That is more than ${formatNumber(MOST_TEXT, 0)} characters; a table can have up to that. Nothing was changed.`;
+const TOO_LONG = `That is more than ${formatNumber(LONGEST_TABLE, 0)} characters; a table can have up to that. Nothing was changed.`;
 
 export function StockTable(props: StockTableProps) {
   const [text, setText] = createSignal('');
@@ -35,12 +35,12 @@ export function StockTable(props: StockTableProps) {
     () => part,
   );
   const look = (next: string) => {
-    setProblem(next.length > MOST_TEXT ? TOO_LONG : undefined);
-    setRead(next.trim() === '' || next.length > MOST_TEXT ? undefined : readTable(next, props.register.opened, props.day)); // prettier-ignore
+    setProblem(next.length > LONGEST_TABLE ? TOO_LONG : undefined);
+    setRead(next.trim() === '' || next.length > LONGEST_TABLE ? undefined : readStockTable(next, props.register.opened, props.day)); // prettier-ignore
   };
   const open = async (file: File | undefined) => {
     if (!file) return;
-    const got = await textOfFile(file, MOST_TEXT, 'a table');
+    const got = await textOfFile(file, LONGEST_TABLE, 'a table');
     setText('');
     if ('problem' in got) {
       setRead(undefined);
@@ -50,7 +50,7 @@ export function StockTable(props: StockTableProps) {
   };
   const take = (before: Stock['groups'], said: string) => {
     const all = [...before, ...read()!.groups];
-    const wrong = props.take(all.length > MOST_GROUPS ? mergeAlike(all) : all, said);
+    const wrong = props.take(all.length > MOST_CASK_GROUPS ? mergeAlike(all) : all, said);
     setProblem(wrong);
     if (wrong !== undefined) return;
     setRead(undefined);
@@ -58,7 +58,7 @@ export function StockTable(props: StockTableProps) {
   };
   const save = () => {
     const house = props.name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-');
-    saveFile(`${house}-casks.csv`, csvOf(tableOf(props.register.groups)), 'text/csv;charset=utf-8');
+    saveFile(`${house}-casks.csv`, csvOf(stockTable(props.register.groups)), 'text/csv;charset=utf-8');
   };
 
   return (
@@ -79,7 +79,7 @@ export function StockTable(props: StockTableProps) {
           aria-describedby="stock-text-meaning"
           value={text()}
           onPaste={(event) => {
-            if ((event.clipboardData?.getData('text/plain').length ?? 0) <= MOST_TEXT) return;
+            if ((event.clipboardData?.getData('text/plain').length ?? 0) <= LONGEST_TABLE) return;
             event.preventDefault();
             setRead(undefined);
             setProblem(TOO_LONG);
@@ -104,11 +104,11 @@ export function StockTable(props: StockTableProps) {
       <details>
         <summary>The headings</summary>
         <p>
-          {fieldNames.map((name) => fields[name].label).join(', ')}. The columns may stand in any order; those
-          for{' '}
-          {fieldNames
-            .filter((name) => fields[name].needed)
-            .map((name) => fields[name].label)
+          {groupFieldNames.map((name) => groupFields[name].label).join(', ')}. The columns may stand in any
+          order; those for{' '}
+          {groupFieldNames
+            .filter((name) => groupFields[name].needed)
+            .map((name) => groupFields[name].label)
             .join(', ')}{' '}
           must be there.
         </p>

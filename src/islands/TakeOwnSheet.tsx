@@ -3,24 +3,24 @@ import { createEffect, createMemo, createSignal, For, lazy, onMount, Show } from
 import { formatCount, formatNumber } from '../core/format.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { askingOwn, marksIn, ownScore, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts';
-import { LONGEST_TEXT, ownMark, readOwnSheet } from '../exercises/own/own-text.ts';
+import { LONGEST_OWN_SHEET, ownSheetMark, readOwnSheet } from '../exercises/own/own-text.ts';
 import { answersCode, resultCode } from '../exercises/result.ts';
 import { isNumberQuestion } from '../exercises/question.ts';
 import { newsOf } from '../exercises/sheet-news.ts';
 import { pointsOf, type Mark } from '../exercises/verdict.ts';
-import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
 import { handedInHere, type HandedIn } from './handed-in-here.ts';
 import { HandIn } from './HandIn.tsx';
-import { fetchMarker, markerHere } from './marker.ts';
+import { fetchMarker, markerHere } from './fetched-marker.ts';
 import { NumberField } from './NumberField.tsx';
 import { OtherVersion } from './OtherVersion.tsx';
 import { textOfFile } from './open-file.ts';
 import { readOwnLink } from './own-address.ts';
-import { dayOf, readTaken, freshTaken, type TakenOwnSheet } from './own-taken.ts';
+import { localDay, readTaken, freshTaken, type TakenOwnSheet } from './own-taken.ts';
 import { kindsById } from './own-kinds.ts';
-import { Again, MINUTE, NameOnSheet, ResultCode, timeAllowed } from './TakeParts.tsx';
+import { TakeAgain, MINUTE_MS, NameOnSheet, ResultCode, timeAllowed } from './TakeParts.tsx';
 import { drawnInSteps } from './use-kinds.ts';
 
 // What shows questions comes once a sheet is open.
@@ -44,8 +44,8 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
   let result: HTMLDivElement | undefined;
   let isHeld = false; // true while answers that cannot be read could not be set aside: nothing is written over them
 
-  const mark = createMemo(() => (sheet() ? ownMark(sheet()!) : ''));
-  const keyAt = (at: number) => keyOf(`own-taken/${mark()}/${at}`);
+  const mark = createMemo(() => (sheet() ? ownSheetMark(sheet()!) : ''));
+  const keyAt = (at: number) => storageKey(`own-taken/${mark()}/${at}`);
   const key = () => keyAt(version() ?? 1);
   const open = async (of: OwnSheet, at: number, name?: string) => {
     const before = name === undefined ? handedInHere(keyAt, at) : undefined;
@@ -125,7 +125,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
       version: version()!,
       name: work().name,
       marks: marks(),
-      day: dayOf(work().handedIn),
+      day: localDay(work().handedIn),
       attempt: work().attempt ?? 1,
       answers: answersCode(work().answers),
     });
@@ -138,9 +138,9 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
       ? false
       : isHandedIn() || (sheet()!.shows === 'at once' && work().done[place]!);
   const isDone = (place: number) => work().handedIn > 0 || work().done[place]!;
-  const minutesTaken = () => Math.max(1, Math.round((work().handedIn - work().begun) / MINUTE));
+  const minutesTaken = () => Math.max(1, Math.round((work().handedIn - work().begun) / MINUTE_MS));
   const isLate = () =>
-    sheet()!.minutes > 0 && work().handedIn > work().begun + (sheet()!.minutes + 0.5) * MINUTE;
+    sheet()!.minutes > 0 && work().handedIn > work().begun + (sheet()!.minutes + 0.5) * MINUTE_MS;
 
   return (
     <section class="taking" aria-label="The sheet">
@@ -159,7 +159,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
               accept=".json,application/json"
               open={async (file) => {
                 if (!file) return;
-                const text = await textOfFile(file, LONGEST_TEXT, 'a sheet');
+                const text = await textOfFile(file, LONGEST_OWN_SHEET, 'a sheet');
                 const found = 'problem' in text ? text.problem : readOwnSheet(text.text);
                 if (typeof found === 'string') setProblem(found);
                 else if (found.notes === undefined)
@@ -248,7 +248,7 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
                 {isLate() ? ', which is after the time allowed' : ''}. Your result code:
               </p>
               <ResultCode code={code()} say={setSaid} />
-              <Again attempt={work().attempt ?? 1} again={again} />
+              <TakeAgain attempt={work().attempt ?? 1} again={again} />
             </div>
           </Show>
           <NameOnSheet

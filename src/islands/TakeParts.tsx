@@ -4,11 +4,11 @@ import { formatCount } from '../core/format.ts';
 import { MOST_ATTEMPTS } from '../exercises/result.ts';
 import { timeText } from './own-taken.ts';
 
-export const MINUTE = 60_000; // ms
+export const MINUTE_MS = 60_000; // ms
 
 /** When a sheet was begun, and until when it may be answered: “Begun at 10:05. 40 minutes allowed: until 10:45.” */
 export const timeAllowed = (begun: number, minutes: number): string =>
-  `Begun at ${timeText(begun)}. ${minutes > 0 ? `${formatCount(minutes, 'minute')} allowed: until ${timeText(begun + minutes * MINUTE)}.` : 'No time is set.'}`;
+  `Begun at ${timeText(begun)}. ${minutes > 0 ? `${formatCount(minutes, 'minute')} allowed: until ${timeText(begun + minutes * MINUTE_MS)}.` : 'No time is set.'}`;
 
 /** The trainee's name: it stands once a sheet is handed in under it. */
 export function NameOnSheet(props: {
@@ -74,7 +74,7 @@ export function ResultCode(props: { readonly code: string; readonly say: (text: 
 }
 
 /** The way to take a sheet once more; its code then says which attempt it is. */
-export function Again(props: { readonly attempt: number; readonly again: () => void }) {
+export function TakeAgain(props: { readonly attempt: number; readonly again: () => void }) {
   return (
     <Show when={props.attempt < MOST_ATTEMPTS}>
       <p class="small">

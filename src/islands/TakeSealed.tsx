@@ -1,12 +1,12 @@
 // A sealed sheet taken on the screen: its questions as text, no marks, and answers that go back sealed to the trainer's key.
 import { createSignal, For, lazy, onMount, Show } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
-import { letter } from '../exercises/letters.ts';
+import { letterOfPlace } from '../exercises/letters.ts';
 import { handInInside, handInText } from '../exercises/sealed/hand-in.ts';
-import { aboutHandIn, LONGEST_SEALED, readSealed, seenText, type SealedQuestion, type SealedSheet } from '../exercises/sealed/sealed-sheet.ts'; // prettier-ignore
+import { aboutHandIn, LONGEST_SEALED, readSealed, textAsked, type SealedQuestion, type SealedSheet } from '../exercises/sealed/sealed-sheet.ts'; // prettier-ignore
 import { digestOf, sealedTo } from '../handing/sealing.ts';
 import { canSign } from '../handing/signing.ts';
-import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { toBase64url } from '../house/base64url.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { FileField } from './FileField.tsx';
@@ -15,7 +15,7 @@ import { handedInHere, type HandedIn } from './handed-in-here.ts';
 import { HandIn } from './HandIn.tsx';
 import { textOfFile } from './open-file.ts';
 import { OtherVersion } from './OtherVersion.tsx';
-import { dayOf, freshTaken, readTaken, timeText, type TakenOwnSheet } from './own-taken.ts';
+import { localDay, freshTaken, readTaken, timeText, type TakenOwnSheet } from './own-taken.ts';
 import { saveFile } from './save-file.ts';
 import { readSealedLink } from './sealed-address.ts';
 import { NameOnSheet, ResultCode, timeAllowed } from './TakeParts.tsx';
@@ -29,7 +29,7 @@ function Answer(props: {
   readonly done: boolean;
   readonly onAnswer: (text: string) => void;
 }) {
-  const place = (i: number) => props.answer.indexOf(letter(i));
+  const place = (i: number) => props.answer.indexOf(letterOfPlace(i));
   const lines = () => props.question.lines ?? [];
   return (
     <div class="question">
@@ -64,11 +64,11 @@ function Answer(props: {
                   name={props.id}
                   autocomplete="off"
                   disabled={props.done}
-                  checked={props.answer === letter(i())}
-                  onChange={() => props.onAnswer(letter(i()))}
+                  checked={props.answer === letterOfPlace(i())}
+                  onChange={() => props.onAnswer(letterOfPlace(i()))}
                 />
                 <span>
-                  <b>{letter(i())}</b> {keepTogether(line)}
+                  <b>{letterOfPlace(i())}</b> {keepTogether(line)}
                 </span>
               </label>
             )}
@@ -87,11 +87,13 @@ function Answer(props: {
                 aria-pressed={place(i()) >= 0}
                 onClick={() =>
                   props.onAnswer(
-                    place(i()) < 0 ? props.answer + letter(i()) : props.answer.replace(letter(i()), ''),
+                    place(i()) < 0
+                      ? props.answer + letterOfPlace(i())
+                      : props.answer.replace(letterOfPlace(i()), ''),
                   )
                 }
               >
-                <b>{letter(i())}</b> <span>{line}</span>
+                <b>{letterOfPlace(i())}</b> <span>{line}</span>
                 <span class="place">{place(i()) < 0 ? '' : place(i()) + 1}</span>
               </button>
             )}
@@ -116,14 +118,14 @@ export default function TakeSealed() {
   let isHeld = false; // true while answers that cannot be read could not be set aside: nothing is written over them
 
   const questions = () => sheet()?.versions.find((each) => each.version === version())?.questions ?? [];
-  const keyAt = (at: number) => keyOf(`sealed-taken/${sheet()!.id}/${at}`);
+  const keyAt = (at: number) => storageKey(`sealed-taken/${sheet()!.id}/${at}`);
   const key = () => keyAt(version()!);
   const seal = async () => {
     const [of, at, { name, answers, begun, handedIn, attempt = 1 }] = [sheet()!, version()!, work()];
     try {
       const inside = handInInside({
         sheet: of.id, version: at, name: oneLine(name).slice(0, 60).trim(), answers: answers.map(oneLine),
-        begun, handedIn, day: dayOf(handedIn), attempt, seen: await digestOf(seenText(questions())),
+        begun, handedIn, day: localDay(handedIn), attempt, seen: await digestOf(textAsked(questions())),
       }); // prettier-ignore
       const bytes = await sealedTo(of.to, aboutHandIn(of.id), new TextEncoder().encode(inside));
       setCode(handInText(of.id, toBase64url(bytes)));

@@ -6,11 +6,11 @@ import { isNumberQuestion } from '../exercises/question.ts';
 import { answersCode, MOST_ATTEMPTS, resultCode } from '../exercises/result.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
-import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { BY_AN_OLDER_EDITION, newsOf } from '../exercises/sheet-news.ts';
 import {
-  asking,
-  fingerprint,
+  askingSheet,
+  sheetMark,
   firstKinds,
   type AskedQuestion,
   type Worksheet,
@@ -19,12 +19,12 @@ import { topicTitles } from '../exercises/topics.ts';
 import { focusAfter } from './focus-after.ts';
 import { handedInHere, type HandedIn } from './handed-in-here.ts';
 import { HandIn } from './HandIn.tsx';
-import { fetchMarker, markerHere } from './marker.ts';
+import { fetchMarker, markerHere } from './fetched-marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { NumberField } from './NumberField.tsx';
 import { OtherVersion } from './OtherVersion.tsx';
 import { QuestionView } from './QuestionView.tsx';
-import { Again, NameOnSheet, ResultCode } from './TakeParts.tsx';
+import { TakeAgain, NameOnSheet, ResultCode } from './TakeParts.tsx';
 import { today } from './today.ts';
 import { drawnInSteps } from './use-kinds.ts';
 
@@ -39,7 +39,7 @@ interface Kept {
   readonly attempt?: number;
 }
 const keyOfAnswers = (sheet: Worksheet, version: number) =>
-  keyOf(`sheet/${fingerprint(sheetLink(sheet))}/${version}`);
+  storageKey(`sheet/${sheetMark(sheetLink(sheet))}/${version}`);
 
 const freshAnswers = (count: number): Kept => ({
   name: '',
@@ -100,7 +100,7 @@ export default function TakeSheet(props: { readonly list: string }) {
     setOther(before && { ...before, wanted: version });
     if (before) return;
     await lineReady(now.house);
-    const drawn = await drawnInSteps(asking(now, version, kinds), firstKinds(now, kinds));
+    const drawn = await drawnInSteps(askingSheet(now, version, kinds), firstKinds(now, kinds));
     if (!drawn || sheet() !== now) return; // another link was opened meanwhile
     setAsked(drawn);
     setSaid('');
@@ -141,7 +141,7 @@ export default function TakeSheet(props: { readonly list: string }) {
   const points = () => marks().reduce((sum, { verdict }) => sum + pointsOf(verdict), 0);
   const code = () =>
     resultCode({
-      sheet: fingerprint(sheetLink(sheet()!)),
+      sheet: sheetMark(sheetLink(sheet()!)),
       version: version()!,
       name: work().name,
       marks: marks(),
@@ -238,7 +238,7 @@ export default function TakeSheet(props: { readonly list: string }) {
                 Your result code:
               </p>
               <ResultCode code={code()} say={setSaid} />
-              <Again attempt={work().attempt ?? 1} again={again} />
+              <TakeAgain attempt={work().attempt ?? 1} again={again} />
             </div>
           </Show>
           <NameOnSheet name={work().name} handedIn={work().handedIn} change={(name) => change({ name })} />

@@ -1,7 +1,7 @@
 // The record of observed tasks on paper, with room for the signatures that make it one.
 import { For } from 'solid-js';
 import { particularNames, particulars, type ObservedRecord } from '../exercises/observed/record.ts';
-import { book } from '../house/book.ts';
+import { bookStamp } from '../house/book.ts';
 import type { TasksOfStage } from './TaskRecord.tsx';
 
 const BLANK = '…………………………………………';
@@ -69,9 +69,9 @@ export function TaskPaper(
       </table>
       <p class="small">
         “Alone” means alone, safely and to the standard named above; “prompted” means with a word of help. The
-        model answers had the figures of {props.houseName}. Tasks and answers by book {book}. This record says
-        what was seen on the days named. It is no licence and no permission to work alone or to distil: those
-        come from the law, the site and whoever it has authorised.
+        model answers had the figures of {props.houseName}. Tasks and answers by book {bookStamp}. This record
+        says what was seen on the days named. It is no licence and no permission to work alone or to distil:
+        those come from the law, the site and whoever it has authorised.
       </p>
       <div class="signatures">
         <p>Trainee, name and date</p>

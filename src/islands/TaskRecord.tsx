@@ -1,13 +1,13 @@
 // Tasks seen and questions asked of one person, filled in on a phone, into one record to print and to save.
 import { createSignal, For, onMount, Show } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { sources } from '../core/sources.ts';
-import { freshRecord, LONGEST_LINE, LONGEST_RECORD, particularNames, particulars, readRecord, recordText, summed, type ObservedRecord, type Particular } from '../exercises/observed/record.ts'; // prettier-ignore
+import { freshRecord, LONGEST_RECORD_LINE, LONGEST_RECORD, particularNames, particulars, readRecord, recordText, recordTotals, type ObservedRecord, type Particular } from '../exercises/observed/record.ts'; // prettier-ignore
 import { modelAnswer, outcomes, type Oral, type TaskOutcome, type Task } from '../exercises/observed/task.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
-import { book } from '../house/book.ts';
-import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { bookStamp } from '../house/book.ts';
+import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
@@ -25,7 +25,7 @@ export interface TasksOfStage {
 }
 
 export default function TaskRecord(props: TasksOfStage) {
-  const key = () => keyOf(`observed/${props.stage}`);
+  const key = () => storageKey(`observed/${props.stage}`);
   const { line, name } = useHouse();
   const [record, setRecord] = createSignal<ObservedRecord>(freshRecord(props.stage));
   const [said, setSaid] = createSignal('');
@@ -42,7 +42,7 @@ export default function TaskRecord(props: TasksOfStage) {
   });
   const change = (next: ObservedRecord) => {
     setRecord(next);
-    if (isHeld || !keepText(key(), recordText(next, book)))
+    if (isHeld || !keepText(key(), recordText(next, bookStamp)))
       setSaid('This browser does not keep the record: save it to a file before you close the page.');
   };
   const press = (id: string, outcome: TaskOutcome) => {
@@ -61,12 +61,14 @@ export default function TaskRecord(props: TasksOfStage) {
   };
   const save = () => {
     const file = fileNameOf(`${record().about.trainee || 'record'} ${props.stage}`, 'observed');
-    saveFile(file, recordText(record(), book), 'application/json');
+    saveFile(file, recordText(record(), bookStamp), 'application/json');
     setSaid(`The record is saved as ${file}.`);
   };
   const intoBook = async () => {
-    const part = await import('./class-seen.ts').catch(() => undefined);
-    setSaid(part ? part.intoClassBook(record()) : 'A part of the book did not come; load the page again.');
+    const part = await import('./class-observed.ts').catch(() => undefined);
+    setSaid(
+      part ? part.recordIntoClassBook(record()) : 'A part of the book did not come; load the page again.',
+    );
   };
   const open = async (file: File | undefined) => {
     if (!file) return;
@@ -74,10 +76,10 @@ export default function TaskRecord(props: TasksOfStage) {
     const read = 'problem' in text ? text.problem : readRecord(text.text, props.stage);
     if (typeof read === 'string') return void setSaid(read);
     change(read);
-    setSaid(`The record from ${shown(file.name)} is open.`);
+    setSaid(`The record from ${quotedGiven(file.name)} is open.`);
   };
   const sum = (ids: readonly string[]) => {
-    const of = summed(ids, record());
+    const of = recordTotals(ids, record());
     return `${of.alone} of ${ids.length} alone, ${of.prompted} prompted, ${of['not yet']} not yet, ${of['not seen']} not seen`;
   };
   const Doing = (doing: { readonly id: string; readonly what: string }) => {
@@ -105,7 +107,7 @@ export default function TaskRecord(props: TasksOfStage) {
                 id={`note-${doing.id}`}
                 class="words"
                 type="text"
-                maxlength={LONGEST_LINE}
+                maxlength={LONGEST_RECORD_LINE}
                 autocomplete="off"
                 value={now().note}
                 onChange={(event) => note(doing.id, event.currentTarget.value)}
@@ -220,7 +222,7 @@ function Particulars(props: {
         id={`observed-${props.name}`}
         class="words"
         type="text"
-        maxlength={LONGEST_LINE}
+        maxlength={LONGEST_RECORD_LINE}
         autocomplete="off"
         value={props.value}
         onChange={(event) => props.take(event.currentTarget.value)}

@@ -1,6 +1,6 @@
 // What went wrong in keeping or reading the house, and the text that was kept aside.
 import { For, Show } from 'solid-js';
-import { keptAside, useHouse } from '../browser/house-store.ts';
+import { housesKeptAside, useHouse } from '../browser/house-store.ts';
 
 export function Troubles() {
   const { troubles } = useHouse();
@@ -8,7 +8,7 @@ export function Troubles() {
     <Show when={troubles().length > 0}>
       <div class="troubles" role="status">
         <For each={troubles()}>{(trouble) => <p>{trouble}</p>}</For>
-        <For each={keptAside()}>
+        <For each={housesKeptAside()}>
           {(text, i) => (
             <p>
               <a

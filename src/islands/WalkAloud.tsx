@@ -1,8 +1,8 @@
 // A guide's own pace, from a passage read aloud once, from start to stop.
 import { createSignal } from 'solid-js';
-import { PASSAGE } from '../walk/passage.ts';
+import { PASSAGE_TO_READ } from '../walk/passage.ts';
 import { paceOf, wordsIn } from '../walk/time.ts';
-import { limits } from '../walk/walk.ts';
+import { walkLimits } from '../walk/walk.ts';
 
 export interface AloudProps {
   readonly take: (pace: number) => void;
@@ -18,7 +18,7 @@ export function WalkAloud(props: AloudProps) {
       return void setBegun(performance.now());
     }
     setBegun(undefined);
-    const pace = paceOf(wordsIn(PASSAGE), (performance.now() - from) / 1000, limits.pace);
+    const pace = paceOf(wordsIn(PASSAGE_TO_READ), (performance.now() - from) / 1000, walkLimits.pace);
     if (typeof pace !== 'number') return void setSays(pace.refused);
     setSays(`You say ${pace} words a minute.`);
     props.take(pace);
@@ -27,7 +27,7 @@ export function WalkAloud(props: AloudProps) {
     <details>
       <summary>Find your own pace: read aloud once</summary>
       <p>Press, read this aloud as you would to a party, and press again at the last word.</p>
-      <blockquote>{PASSAGE}</blockquote>
+      <blockquote>{PASSAGE_TO_READ}</blockquote>
       <p class="actions">
         <button type="button" onClick={press}>
           {begun() === undefined ? 'Start reading' : 'Stop: I have read it'}

@@ -1,12 +1,12 @@
 // Who is coming, and in whose units the walk is said: chosen in a part that is fetched when it is opened, or when somebody is chosen.
 import { createComponent, createEffect, createMemo, createSignal, Show, type Component } from 'solid-js';
 import type { Piece, Walk } from '../walk/walk.ts';
-import type { useSaid } from './walk-said.ts';
+import type { useCardWords } from './walk-card-words.ts';
 
 export interface AudienceProps {
   readonly walk: Walk;
   /** What a card says of a figure. */
-  readonly said: typeof useSaid;
+  readonly said: typeof useCardWords;
   /** Takes the walk for others, or said otherwise; `says` what was done. */
   readonly choose: (walk: Walk, says: string) => void;
   /** Puts a piece at the end of a room. */

@@ -6,7 +6,7 @@ import { useHouse } from '../browser/house-store.ts';
 import type { Coming, SaidIn } from '../walk/audience-kinds.ts';
 import { comers, leftOutFor, sayings } from '../walk/audience-names.ts';
 import { suggestedFor, type WalkAbroad } from '../walk/audience-pieces.ts';
-import { toldWalk, withTold, type ToldHere } from '../walk/audience-talk.ts';
+import { toldWalk, withSentencesTold, type ToldHere } from '../walk/audience-talk.ts';
 import { houseNow } from '../walk/house-now.ts';
 import type { Walk } from '../walk/walk.ts';
 import { ChoiceField } from './ChoiceField.tsx';
@@ -61,7 +61,7 @@ export function WalkAudienceOpen(props: AudienceProps) {
   );
   const figures = () => props.walk.rooms.some(({ pieces }) => pieces.some((piece) => piece.figures.length > 0)); // prettier-ignore
   const copy = (event: Event) => {
-    const next = withTold(props.walk, taken());
+    const next = withSentencesTold(props.walk, taken());
     const name = plainName(`${props.walk.name.slice(0, 50)}, ${nameFor(props.walk)}`) || props.walk.name;
     const count = taken().length;
     const says = `${count === 1 ? 'One sentence is' : `${count} sentences are`} new in this copy; your own walk is kept under “${props.walk.name}”.`;

@@ -1,22 +1,22 @@
 // A sheet for whoever puts the walk into another language: figures by room and the trade's words, each with a space to write in.
 import { For, onMount, createSignal, Show } from 'solid-js';
-import { stamp } from '../house/book.ts';
+import { stampInWords } from '../house/book.ts';
 import { useHouse } from '../browser/house-store.ts';
 import * as cards from '../walk/audience-cards.ts';
 import type { WalkAbroad } from '../walk/audience-pieces.ts';
 import { figuresOfCard, type Walk } from '../walk/walk.ts';
-import { inWords, today as now } from './today.ts';
-import type { useSaid } from './walk-said.ts';
+import { dateInWords, today as now } from './today.ts';
+import type { useCardWords } from './walk-card-words.ts';
 
 export function WalkAudienceSheet(props: {
   readonly walk: Walk;
-  readonly said: typeof useSaid;
+  readonly said: typeof useCardWords;
   readonly words: WalkAbroad['words'];
 }) {
   const { figure } = props.said(() => ({ saidIn: props.walk.saidIn ?? 'metric', cards }));
   const { name } = useHouse();
   const [today, setToday] = createSignal('');
-  onMount(() => setToday(inWords(now())));
+  onMount(() => setToday(dateInWords(now())));
   return (
     <div class="walk-abroad">
       <h2>{props.walk.name}: for another language</h2>
@@ -68,7 +68,7 @@ export function WalkAudienceSheet(props: {
       </Show>
       <p>Have a native reader see it before it hangs on a wall; the words of danger above all.</p>
       <p class="foot-line">
-        {stamp(name())}, {today()}.
+        {stampInWords(name())}, {today()}.
       </p>
     </div>
   );

@@ -1,12 +1,12 @@
 // The card of one room: what the guide needs there on the front, what is asked and the caution on the back.
 import { For, Show } from 'solid-js';
 import { cardFigures } from '../house/card-figures.ts';
-import { stamp } from '../house/book.ts';
+import { stampInWords } from '../house/book.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { clockOf, inMinutes, type RoomTime } from '../walk/time.ts';
-import { bans, figuresOfCard, type Room } from '../walk/walk.ts';
+import { roomBans, figuresOfCard, type Room } from '../walk/walk.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';
-import { useSaid, type Theirs } from './walk-said.ts';
+import { useCardWords, type Theirs } from './walk-card-words.ts';
 
 const labels = new Map(cardFigures.map(({ id, label }) => [id, label]));
 
@@ -25,10 +25,10 @@ export interface CardOf {
 }
 
 export function CardFront(props: CardOf) {
-  const { figure } = useSaid(() => props.theirs);
+  const { figure } = useCardWords(() => props.theirs);
   const { name } = useHouse();
   const figures = () => (props.whose === undefined ? figuresOfCard(props.room).flatMap((id) => figure(id) ?? []) : []); // prettier-ignore
-  const forbids = () => [...props.room.bans.map((ban) => bans[ban]), ...(props.room.rule ? [props.room.rule] : [])]; // prettier-ignore
+  const forbids = () => [...props.room.bans.map((ban) => roomBans[ban]), ...(props.room.rule ? [props.room.rule] : [])]; // prettier-ignore
   const asked = () => props.questions.flatMap(({ id, question }) => (props.room.asks.includes(id) ? [question] : [])); // prettier-ignore
   return (
     <div class="walk-side front">
@@ -65,7 +65,7 @@ export function CardFront(props: CardOf) {
         <p class="forbids">{forbids().join(' · ')}</p>
       </Show>
       <p class="card-foot">
-        {stamp(props.whose ?? name())}, {props.today}.
+        {stampInWords(props.whose ?? name())}, {props.today}.
         {figures().length > 0
           ? ' Figures are computed, or set by the house, where nothing stands beside them.'
           : ''}
@@ -75,7 +75,7 @@ export function CardFront(props: CardOf) {
 }
 
 export function CardBack(props: CardOf) {
-  const { answer } = useSaid(() => props.theirs);
+  const { answer } = useCardWords(() => props.theirs);
   const { name } = useHouse();
   const asked = () => props.questions.filter(({ id }) => props.room.asks.includes(id));
   return (
@@ -95,15 +95,15 @@ export function CardBack(props: CardOf) {
       </Show>
       <For each={props.safety}>{(line) => <p class="safety">{line}</p>}</For>
       <p class="card-foot">
-        {stamp(props.whose ?? name())}, {props.today}.
+        {stampInWords(props.whose ?? name())}, {props.today}.
       </p>
     </div>
   );
 }
 
 /** The figures that are left off a card, as the house has not given them yet. */
-export function LeftOff(props: { readonly room: Room }) {
-  const { figure } = useSaid(() => undefined);
+export function FiguresLeftOff(props: { readonly room: Room }) {
+  const { figure } = useCardWords(() => undefined);
   const { name } = useHouse();
   const left = () =>
     figuresOfCard(props.room)

@@ -1,6 +1,6 @@
 // The cautions that go with every walk.
 import { For } from 'solid-js';
-import { DEFERS, withEveryWalk } from '../walk/cautions.ts';
+import { WALK_DEFERS, withEveryWalk } from '../walk/cautions.ts';
 
 export function WalkCautions() {
   return (
@@ -15,7 +15,7 @@ export function WalkCautions() {
           )}
         </For>
       </dl>
-      <p>{DEFERS}</p>
+      <p>{WALK_DEFERS}</p>
     </>
   );
 }

@@ -1,29 +1,25 @@
 // A walk, room by room: the talk cut into rooms by a worker, put right by hand, timed, kept, and printed as cards.
-import { batch, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import type { Stage } from '../house/figures.ts';
-import { useHouse } from '../browser/house-store.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
-import { joined, moved, movedWithin, split, withNewRoom, withOnlyPiece, withoutRoom, withPiece, withRoom, withRoomMoved, type ChangedWalk } from '../walk/change.ts'; // prettier-ignore
-import { stillThere } from '../walk/pieces.ts';
-import { marks } from '../walk/audience-kinds.ts';
-import { clockOf, lateFor, ofWhole, timesOf, troubleOf } from '../walk/time.ts';
-import { FIRST_NAME } from '../walk/text.ts';
-import { roomOpen, withTyping } from '../walk/two-tabs.ts';
-import { firstWalk, isTooLong, SHORT, textOf, type Walk } from '../walk/walk.ts';
-import { forHouse, notOfHere, otherHouse, withHouseOf } from '../walk/whose.ts';
+import { withPiece, withRoom } from '../walk/change.ts';
+import { lateFor, timesOf, troubleOf, walkTimeInWords } from '../walk/time.ts';
+import { isPieceTooLong, SHORT_WALK, textOfWalk } from '../walk/walk.ts';
 import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
-import { later } from './fetched-part.tsx';
+import { fetchedWhenWanted } from './fetched-part.tsx';
 import { NotKept } from './NotKept.tsx';
-import { inWords, today as now } from './today.ts';
-import { useSaid } from './walk-said.ts';
-import { useWalkReading } from './walk-reading.ts';
-import { freeWalkName, keepWalk, keptWalk, NO_ROOM, onOtherTab, shelveWalk } from './walk-kept.ts';
+import { dateInWords, today as now } from './today.ts';
+import { useCardWords } from './walk-card-words.ts';
+import { walkEdits } from './walk-edits.ts';
+import { freeWalkName, NO_ROOM_FOR_WALK, shelveWalk } from './walk-kept.ts';
+import { PUT_IT_BACK, useOpenWalk } from './walk-open.ts';
 import { WalkAudience } from './WalkAudience.tsx';
 import { WalkKept } from './WalkKept.tsx';
-import type { PieceDoes } from './WalkPieces.tsx';
+import { WalkOther } from './WalkOther.tsx';
 import { WalkRoom } from './WalkRoom.tsx';
+import { WalkRooms } from './WalkRooms.tsx';
 import { WalkShow } from './WalkShow.tsx';
 import { WalkStale } from './WalkStale.tsx';
 import { WalkTalk } from './WalkTalk.tsx';
@@ -33,10 +29,8 @@ export interface WalkQuestion extends Pick<VisitorQuestion, 'id' | 'question' | 
   readonly stage: Stage;
 }
 
-const OpenHouse = later(() => import('./OpenHouse.tsx').then((come) => come.OpenHouse));
-const WalkPrinted = later(() => import('./WalkPrinted.tsx').then((come) => come.WalkPrinted));
-const WalkLeaveOut = later(() => import('./WalkLeaveOut.tsx').then((come) => come.WalkLeaveOut));
-const BACK = 'Put it back as it was';
+const WalkPrinted = fetchedWhenWanted(() => import('./WalkPrinted.tsx').then((come) => come.WalkPrinted));
+const WalkLeaveOut = fetchedWhenWanted(() => import('./WalkLeaveOut.tsx').then((come) => come.WalkLeaveOut));
 
 export default function WalkDesk(props: {
   readonly questions: readonly WalkQuestion[];
@@ -44,104 +38,34 @@ export default function WalkDesk(props: {
   readonly safety: Readonly<Record<Stage, string>>;
 }) {
   const questions = unwrap(props.questions);
-  const [walk, setWalk] = createSignal<Walk>(firstWalk(FIRST_NAME));
-  const [open, setOpen] = createSignal(0);
-  const [before, setBefore] = createSignal<{ readonly walk: Walk; readonly label: string }>();
-  const [said, setSaid] = createSignal('');
-  const [problems, setProblems] = createSignal<readonly string[]>([]);
-  const [isKept, setKept] = createSignal(true);
+  const desk = useOpenWalk();
+  const { walk, open, setOpen, before, said, isReady, other, take, talk } = desk;
+  const edits = walkEdits(desk);
   const [today, setToday] = createSignal('');
-  const [isReady, setReady] = createSignal(false);
-  const house = useHouse();
-  /** The words of a piece that are being typed and not yet taken. */
-  const typing: PieceDoes['typing'] = {};
   const printer: { print?: (rooms: readonly number[]) => void } = {};
-  let desk: HTMLDivElement | undefined;
-
-  onMount(() => {
-    const { walk, problems } = keptWalk();
-    setWalk(walk);
-    setProblems(problems);
-    setToday(inWords(now()));
-    setReady(true);
-  });
-
-  /** Keeps the walk as it has become; false when the browser does not let it. */
-  const put = (next: Walk) => {
-    batch(() => {
-      setWalk(next);
-      if (open() >= next.rooms.length) setOpen(next.rooms.length - 1);
-    });
-    const kept = keepWalk(next);
-    setKept(kept);
-    return kept;
-  };
-  /** Takes the walk as it has become and keeps it, as one of the house that stands here where it has none. What cannot easily be done again has a way back, by this button. */
-  const take = (next: Walk, says = '', wayBack?: string) => {
-    setBefore(wayBack === undefined ? undefined : { walk: walk(), label: wayBack });
-    setSaid(says);
-    return put(house.mounted() ? withHouseOf(next, house.name()) : next);
-  };
-  /** The house that the walk was written for, where another stands here: nothing is held against that one. */
-  const other = createMemo(() => (isReady() && house.mounted() ? otherHouse(walk(), house.name()) : undefined)); // prettier-ignore
-  onMount(() =>
-    onCleanup(
-      onOtherTab(
-        (theirs) => {
-          const [mine, now] = [walk(), typing.now];
-          delete typing.now;
-          const at = now && { room: open(), ...now };
-          const isSame = theirs.name === mine.name;
-          if (at && !isSame) shelveWalk(withTyping(mine, mine, at)); // another walk is open there
-          const next = at && isSame ? withTyping(theirs, mine, at) : theirs;
-          batch(() => {
-            setOpen(roomOpen(theirs, mine, open()));
-            setWalk(next);
-            setBefore(undefined);
-            setSaid('This walk was changed in another tab, and stands here as it does there.');
-            setProblems([]);
-          });
-          if (next === theirs) return;
-          put(next);
-          talk.lookAgain();
-        },
-        (problems) => setProblems(problems),
-      ),
-    ),
-  );
-  const talk = useWalkReading(
-    walk,
-    (next, says) => {
-      setOpen(0);
-      take(forHouse(next, house.name()), says, BACK);
-    },
-    (next) => {
-      setBefore(undefined);
-      put(next);
-    },
-  );
+  let section: HTMLDivElement | undefined;
+  onMount(() => setToday(dateInWords(now())));
 
   const rooms = () => walk().rooms;
   const room = () => rooms()[open()] ?? rooms()[0]!;
   const times = createMemo(() => timesOf(walk()));
-  const whole = createMemo(() => ofWhole(walk()));
+  const whole = createMemo(() => walkTimeInWords(walk()));
   const late = createMemo(() => lateFor(walk()));
   const words = () => times().reduce((sum, time) => sum + time.words, 0);
-  const left = () => rooms().reduce((sum, { pieces }) => sum + pieces.filter((piece) => isTooLong(piece, walk())).length, 0); // prettier-ignore
+  const left = () => rooms().reduce((sum, { pieces }) => sum + pieces.filter((piece) => isPieceTooLong(piece, walk())).length, 0); // prettier-ignore
   const safetyOf = (stages: readonly Stage[]) => [...new Set(stages.map((stage) => props.safety[stage]))];
   useAnnouncement(
     'walk',
     () => [said(), whole(), late()],
     () => [said(), ...whole(), late() ?? ''].join(' ').trim(),
-    () => desk,
+    () => section,
   );
-  const done = (changed: ChangedWalk | undefined, says: string, wayBack?: string) => changed && take(changed.walk, says, wayBack); // prettier-ignore
 
   return (
-    <div class="walk" ref={desk}>
+    <div class="walk" ref={section}>
       <WalkTalk
         words={words()}
-        text={() => textOf(walk())}
+        text={() => textOfWalk(walk())}
         isCutting={talk.isCutting()}
         hasFailed={talk.hasFailed()}
         cuts={talk.cuts()}
@@ -149,29 +73,9 @@ export default function WalkDesk(props: {
         cut={talk.cut}
       />
       <div role="status">
-        <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
-        <NotKept isKept={isKept()} what="your walk" />
-        <Show when={other()}>
-          {(name) => (
-            <div class="remark walk-other">
-              <p>
-                {notOfHere(name(), house.name())} Open its house too, or hold it against {house.name()}.
-              </p>
-              <p class="actions">
-                <OpenHouse isWanted wanted={name()} root="../" />{' '}
-                <button
-                  type="button"
-                  onClick={(event) => {
-                    take(forHouse(walk(), house.name()), `It is held against ${house.name()} now.`, BACK);
-                    focusAfter(event, () => document.getElementById('walk-rooms-title'));
-                  }}
-                >
-                  Hold it against {house.name()}
-                </button>
-              </p>
-            </div>
-          )}
-        </Show>
+        <For each={desk.problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
+        <NotKept isKept={desk.isKept()} what="your walk" />
+        <WalkOther of={desk} />
       </div>
       <WalkStale
         walk={walk()}
@@ -184,7 +88,7 @@ export default function WalkDesk(props: {
         walk={walk()}
         questions={questions}
         print={(rooms) => printer.print?.(rooms)}
-        drop={(next, says) => take(next, says, BACK)}
+        drop={(next, says) => take(next, says, PUT_IT_BACK)}
       />
       <section class="calculator walk-rooms" aria-labelledby="walk-rooms-title">
         <h2 id="walk-rooms-title" tabindex="-1">
@@ -201,32 +105,11 @@ export default function WalkDesk(props: {
           </Show>
         </div>
         <WalkLeaveOut
-          isWanted={words() + left() > 0 && (walk().length < SHORT || walk().coming === 'children')}
+          isWanted={words() + left() > 0 && (walk().length < SHORT_WALK || walk().coming === 'children')}
           walk={walk()}
           take={take}
         />
-        <ol class="walk-list">
-          <For each={rooms()}>
-            {(each, i) => {
-              const time = () => times()[i()]!;
-              return (
-                <li>
-                  <button
-                    type="button"
-                    aria-current={open() === i() ? 'true' : undefined}
-                    onClick={() => setOpen(i())}
-                  >
-                    <span class="at">{clockOf(time().from)}</span> <b>{each.name}</b>{' '}
-                    <small>
-                      {each.minutes} min, {time().words} words
-                      {troubleOf(each, time(), walk()) ? ' · look' : ''}
-                    </small>
-                  </button>
-                </li>
-              );
-            }}
-          </For>
-        </ol>
+        <WalkRooms walk={walk()} times={times()} open={open()} choose={setOpen} />
         <Show when={said()}>
           <p class="remark said">
             {said()}{' '}
@@ -255,76 +138,22 @@ export default function WalkDesk(props: {
           trouble={troubleOf(room(), times()[open()]!, walk())}
           questions={questions}
           safety={safetyOf(room().stages)}
-          pieces={{
-            typing,
-            write: (piece, text) => {
-              const at = { room: open(), piece };
-              const old = room().pieces[piece]!;
-              const figures = stillThere(old.figures, old.text, text);
-              take(withPiece(walk(), at, { text, figures }), said());
-              talk.lookAgain();
-            },
-            move: (piece, by) => {
-              const to = rooms()[open() + by]?.name;
-              done(moved(walk(), { room: open(), piece }, by), `Moved to the ${to}.`, 'Put it back');
-            },
-            shift: (piece, by) =>
-              void done(
-                movedWithin(walk(), { room: open(), piece }, by),
-                `It is piece ${piece + by + 1} of the room now.`,
-                'Put it back',
-              ),
-            split: (piece, place) =>
-              void done(split(walk(), { room: open(), piece }, place), 'Split in two.'),
-            join: (piece) => void done(joined(walk(), { room: open(), piece }), 'Joined.'),
-            long: (piece, long) =>
-              void take(
-                withPiece(walk(), { room: open(), piece }, { long }),
-                long ? 'Only in long walks now.' : 'In every walk now.',
-              ),
-            whom: (piece, mark) => {
-              const at = { room: open(), piece };
-              const { whom: _, ...rest } = room().pieces[piece]!;
-              take(
-                withOnlyPiece(walk(), at, mark ? { ...rest, whom: mark } : rest),
-                mark ? `${marks[mark]} now.` : 'Told to all now.',
-              );
-            },
-          }}
-          does={{
-            change: (change) => {
-              take(withRoom(walk(), open(), change), said());
-            },
-            move: (by) => {
-              const { name } = room();
-              setOpen(open() + by);
-              take(withRoomMoved(walk(), open() - by, by), `${name} is room ${open() + 1} now.`);
-            },
-            drop: () => {
-              const { name } = room();
-              take(withoutRoom(walk(), open()), `${name} is taken out; what was said there is said next to it.`, BACK); // prettier-ignore
-              document.getElementById('walk-room-title')?.focus();
-            },
-            add: () => {
-              take(withNewRoom(walk(), open() + 1, 'New room'), 'A room is put in.');
-              setOpen(open() + 1);
-              document.getElementById('walk-room-title')?.focus();
-            },
-          }}
+          pieces={edits.pieces}
+          does={edits.room}
         />
       </section>
       <Show when={other() === undefined}>
         <WalkAudience
           walk={walk()}
-          said={useSaid}
+          said={useCardWords}
           choose={take}
           add={(to, piece) => {
             const { name, pieces } = rooms()[to]!;
-            take(withRoom(walk(), to, { pieces: [...pieces, piece] }), `Added to the ${name}.`, BACK);
+            take(withRoom(walk(), to, { pieces: [...pieces, piece] }), `Added to the ${name}.`, PUT_IT_BACK);
             setOpen(to);
           }}
           copy={(next, says) => {
-            if (!shelveWalk(walk())) return NO_ROOM;
+            if (!shelveWalk(walk())) return NO_ROOM_FOR_WALK;
             const { printed: _, ...copy } = next; // its cards have not been printed
             take({ ...copy, name: freeWalkName(next.name) }, says);
             return undefined;
@@ -350,17 +179,7 @@ export default function WalkDesk(props: {
           );
         }}
       />
-      <WalkKept
-        walk={walk()}
-        open={(next) => {
-          talk.drop();
-          setOpen(0);
-          setBefore(undefined);
-          setSaid('');
-          return put(next);
-        }}
-        rename={(name) => take({ ...walk(), name }, '')}
-      />
+      <WalkKept walk={walk()} open={desk.openOther} rename={(name) => take({ ...walk(), name }, '')} />
     </div>
   );
 }

@@ -2,7 +2,12 @@
 import { Show } from 'solid-js';
 import type { Stage } from '../house/figures.ts';
 import { cask } from './portrait-shapes/cask.ts';
-import { ACROSS, engravings, UP, type Engraving } from './portrait-shapes/engravings.ts';
+import {
+  ENGRAVING_WIDTH,
+  engravings,
+  ENGRAVING_HEIGHT,
+  type Engraving,
+} from './portrait-shapes/engravings.ts';
 
 type Drawing = Pick<Engraving, 'beside' | 'body' | 'lines' | 'hatch'>;
 
@@ -25,7 +30,7 @@ export function WalkDrawing(props: { readonly stages: readonly Stage[] }) {
         <svg
           class="walk-drawing"
           aria-hidden="true"
-          viewBox={`0 0 ${ACROSS} ${UP}`}
+          viewBox={`0 0 ${ENGRAVING_WIDTH} ${ENGRAVING_HEIGHT}`}
           fill="none"
           stroke="currentColor"
           stroke-linecap="round"
@@ -33,7 +38,9 @@ export function WalkDrawing(props: { readonly stages: readonly Stage[] }) {
         >
           <g
             transform={
-              of() === 'maturing' ? `translate(${ACROSS / 2} ${UP - CASK - 4}) scale(${CASK})` : undefined
+              of() === 'maturing'
+                ? `translate(${ENGRAVING_WIDTH / 2} ${ENGRAVING_HEIGHT - CASK - 4}) scale(${CASK})`
+                : undefined
             }
             stroke-width={of() === 'maturing' ? 2.5 / CASK : 2.5}
           >

@@ -1,7 +1,7 @@
 // The reader's walks by name: the open one is named, saved to a file or left for another; the others are opened or removed.
 import { createEffect, createSignal, For, on, onCleanup, onMount, Show } from 'solid-js';
-import { seenName } from '../house/name.ts';
-import { BIGGEST, decodeWalk, encodeWalk, FIRST_NAME } from '../walk/text.ts';
+import { visibleName } from '../house/name.ts';
+import { LONGEST_WALK_TEXT, decodeWalk, encodeWalk, FIRST_WALK_NAME } from '../walk/text.ts';
 import { firstWalk, type Walk } from '../walk/walk.ts';
 import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
@@ -12,7 +12,7 @@ import {
   dropWalk,
   freeWalkName,
   keptWalks,
-  NO_ROOM,
+  NO_ROOM_FOR_WALK,
   putWalkBack,
   shelveWalk,
   walkNameProblem,
@@ -46,7 +46,7 @@ export function WalkKept(props: {
 
   /** Leaves the open walk on the shelf and opens another; true when that one is kept. */
   const change = (next: Walk, says: string, wrong: readonly string[] = []): boolean => {
-    if (!shelveWalk(props.walk)) return (setProblems([NO_ROOM]), false);
+    if (!shelveWalk(props.walk)) return (setProblems([NO_ROOM_FOR_WALK]), false);
     setProblems(wrong);
     setRemoved(undefined);
     setSaid(says);
@@ -57,14 +57,16 @@ export function WalkKept(props: {
   const open = (name: string) => {
     const read = decodeWalk(keptWalks()[name] ?? '');
     if ('problem' in read)
-      return void setProblems([`${seenName(name)} cannot be opened; it stays where it is. ${read.problem}`]);
-    const isKept = change({ ...read.walk, name }, `${seenName(name)} is open.`, read.problems);
+      return void setProblems([
+        `${visibleName(name)} cannot be opened; it stays where it is. ${read.problem}`,
+      ]);
+    const isKept = change({ ...read.walk, name }, `${visibleName(name)} is open.`, read.problems);
     if (isKept && read.problems.length === 0) dropWalk(name); // one that was not read in full stays as it was
     look();
   };
   const load = async (file: File | undefined) => {
     if (!file) return;
-    const read = await textOfFile(file, BIGGEST, 'a walk’s file');
+    const read = await textOfFile(file, LONGEST_WALK_TEXT, 'a walk’s file');
     if ('problem' in read) return void setProblems([read.problem]);
     const walk = decodeWalk(read.text);
     if ('problem' in walk) return void setProblems([`${walk.problem} Nothing was changed.`]);
@@ -110,9 +112,9 @@ export function WalkKept(props: {
         <button
           type="button"
           onClick={(event) => {
-            const free = freeWalkName(FIRST_NAME);
-            const name = free === props.walk.name ? freeWalkName(`${FIRST_NAME} 2`) : free;
-            change(firstWalk(name), `${name} is open; ${seenName(props.walk.name)} is kept.`);
+            const free = freeWalkName(FIRST_WALK_NAME);
+            const name = free === props.walk.name ? freeWalkName(`${FIRST_WALK_NAME} 2`) : free;
+            change(firstWalk(name), `${name} is open; ${visibleName(props.walk.name)} is kept.`);
             focusAfter(event, () => saying);
           }}
         >
@@ -129,10 +131,10 @@ export function WalkKept(props: {
                 type="button"
                 onClick={(event) => {
                   const name = putWalkBack(walk().name, walk().text);
-                  if (name === undefined) return void setProblems([NO_ROOM]);
+                  if (name === undefined) return void setProblems([NO_ROOM_FOR_WALK]);
                   look();
                   setRemoved(undefined);
-                  setSaid(`${seenName(name)} is back.`);
+                  setSaid(`${visibleName(name)} is back.`);
                   focusAfter(event, () => saying);
                 }}
               >
@@ -150,7 +152,7 @@ export function WalkKept(props: {
           dropWalk(other);
           look();
           setRemoved({ name: other, text });
-          setSaid(`${seenName(other)} is removed.`);
+          setSaid(`${visibleName(other)} is removed.`);
         }}
         saying={() => saying}
       />

@@ -1,15 +1,15 @@
 // What a short walk, or one for children, may leave out: each piece taken or refused by hand, and all put back at once.
 import { createMemo, For, Show } from 'solid-js';
 import {
-  answered,
+  withProposalsAnswered,
   answeredSo,
-  putBack,
-  stillOver,
+  withLeftOutBack,
+  wordsStillOver,
   toLeaveOut,
   type LeaveOutProposal,
 } from '../walk/leave-out.ts';
 import { inMinutes } from '../walk/time.ts';
-import { SHORT, type Walk } from '../walk/walk.ts';
+import { SHORT_WALK, type Walk } from '../walk/walk.ts';
 import { focusAfter } from './focus-after.ts';
 
 const SHOWN = 4; // pieces at a time: a phone’s screen or two
@@ -29,15 +29,15 @@ export function WalkLeaveOut(props: LeaveOutProps) {
   const proposals = createMemo(() => toLeaveOut(props.walk));
   const out = createMemo(() => answeredSo(props.walk, 'out'));
   const refused = createMemo(() => answeredSo(props.walk, 'stays'));
-  const over = createMemo(() => stillOver(props.walk, proposals()));
+  const over = createMemo(() => wordsStillOver(props.walk, proposals()));
   const what = () =>
     [
       ...(props.walk.coming === 'children' ? ['children'] : []),
-      ...(props.walk.length < SHORT ? [inMinutes(props.walk.length)] : []),
+      ...(props.walk.length < SHORT_WALK ? [inMinutes(props.walk.length)] : []),
     ].join(' and ');
   const answer = (event: Event, of: readonly LeaveOutProposal[], how: 'out' | 'stays') => {
     const says = how === 'out' ? `${pieces(of.length)} left out.` : 'It stays.';
-    props.take(answered(props.walk, of, how), says, 'Put it back as it was');
+    props.take(withProposalsAnswered(props.walk, of, how), says, 'Put it back as it was');
     focusAfter(event, () => document.getElementById('walk-leave-out-title') ?? document.getElementById('walk-rooms-title')); // prettier-ignore
   };
   return (
@@ -96,7 +96,11 @@ export function WalkLeaveOut(props: LeaveOutProps) {
             <button
               type="button"
               onClick={(event) => {
-                props.take(putBack(props.walk, 'out'), `${pieces(out())} put back.`, 'Put it back as it was');
+                props.take(
+                  withLeftOutBack(props.walk, 'out'),
+                  `${pieces(out())} put back.`,
+                  'Put it back as it was',
+                );
                 focusAfter(event, () => document.getElementById('walk-rooms-title'));
               }}
             >
@@ -109,7 +113,7 @@ export function WalkLeaveOut(props: LeaveOutProps) {
             <button
               type="button"
               onClick={(event) => {
-                props.take(putBack(props.walk, 'stays'), 'What stays is asked again.');
+                props.take(withLeftOutBack(props.walk, 'stays'), 'What stays is asked again.');
                 focusAfter(event, () => document.getElementById('walk-rooms-title'));
               }}
             >

@@ -1,6 +1,6 @@
 // What is said in a room, piece by piece: each is changed, split, joined and moved by buttons, or by keys on its first words.
 import { createSignal, Index, onCleanup, onMount, Show } from 'solid-js';
-import { marks, type AudienceMark } from '../walk/audience-kinds.ts';
+import { audienceMarks, type AudienceMark } from '../walk/audience-kinds.ts';
 import type { Piece } from '../walk/walk.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { Tick } from './Tick.tsx';
@@ -94,7 +94,7 @@ export function WalkPieces(props: {
                 <Show when={piece().long}>
                   <small>Only in long walks. </small>
                 </Show>
-                <Show when={piece().whom}>{(mark) => <small>{marks[mark()]}. </small>}</Show>
+                <Show when={piece().whom}>{(mark) => <small>{audienceMarks[mark()]}. </small>}</Show>
                 <span>{piece().text}</span>
               </button>
               <Show when={open() === i}>
@@ -211,7 +211,7 @@ function PieceTools(props: {
       <ChoiceField
         id="walk-whom"
         label="Told to"
-        options={{ '': 'all', ...marks }}
+        options={{ '': 'all', ...audienceMarks }}
         value={props.piece.whom ?? ''}
         take={(value) => void props.does.whom(props.number, (value || undefined) as AudienceMark | undefined)}
       />

@@ -6,8 +6,8 @@ import * as cards from '../walk/audience-cards.ts';
 import { answersMoved, movedOn, withoutPrinted, type MovedOnCard } from '../walk/printed.ts';
 import type { PrintedCard, Walk } from '../walk/walk.ts';
 import { focusAfter } from './focus-after.ts';
-import { inWords } from './today.ts';
-import { useSaid, type Theirs } from './walk-said.ts';
+import { dateInWords } from './today.ts';
+import { useCardWords, type Theirs } from './walk-card-words.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';
 
 export interface PrintedProps {
@@ -31,7 +31,7 @@ interface StaleCard {
 export function WalkPrinted(props: PrintedProps) {
   const { name } = useHouse();
   let theirs: Theirs | undefined; // of the card that is looked at
-  const { figure, answer } = useSaid(() => theirs);
+  const { figure, answer } = useCardWords(() => theirs);
   const printed = createMemo(() => props.walk.printed ?? []);
   const rooms = createMemo(() => props.walk.rooms.map((room) => room.name).join('\n')); // a name has no line breaks
   const stale = createMemo(() => {
@@ -63,7 +63,7 @@ export function WalkPrinted(props: PrintedProps) {
             {({ card, moved, answers, room }) => (
               <li>
                 <p>
-                  <b>{card.room}</b>, printed {inWords(card.on)}
+                  <b>{card.room}</b>, printed {dateInWords(card.on)}
                   {card.house === name() ? '' : ` for ${card.house}; the house here is ${name()}`}.
                   {room < 0 ? ' The walk has no room of that name now.' : ''}
                 </p>

@@ -2,7 +2,15 @@
 import { createSignal, For, lazy, Show, Suspense } from 'solid-js';
 import { stages, type Stage } from '../house/figures.ts';
 import { plainName } from '../house/name.ts';
-import { bans, figuresOfCard, limits, mayCarry, most, type Ban, type Room } from '../walk/walk.ts';
+import {
+  roomBans,
+  figuresOfCard,
+  walkLimits,
+  figuresForCard,
+  mostInWalk,
+  type Ban,
+  type Room,
+} from '../walk/walk.ts';
 import { Tick } from './Tick.tsx';
 import { WalkField, wholeFrom } from './WalkField.tsx';
 import { WalkPieces, type PieceDoes } from './WalkPieces.tsx';
@@ -38,7 +46,7 @@ export function WalkRoom(props: {
 }) {
   const [opened, setOpened] = createSignal(false);
   const asked = () => props.questions.filter(({ stage }) => props.room.stages.includes(stage));
-  const words = (text: string) => text.replace(/\s+/g, ' ').trim().slice(0, most.words);
+  const words = (text: string) => text.replace(/\s+/g, ' ').trim().slice(0, mostInWalk.words);
   return (
     <section class="walk-room" aria-labelledby="walk-room-title">
       <h3 id="walk-room-title" tabindex="-1">
@@ -54,7 +62,7 @@ export function WalkRoom(props: {
         longest={6}
         value={String(props.room.minutes)}
         take={(text) => {
-          const minutes = wholeFrom(text, limits.minutes, 'Time here');
+          const minutes = wholeFrom(text, walkLimits.minutes, 'Time here');
           if (typeof minutes === 'string') return minutes;
           props.does.change({ minutes });
           return undefined;
@@ -73,7 +81,7 @@ export function WalkRoom(props: {
         id="walk-shows"
         label="What is shown"
         isWide
-        longest={most.words}
+        longest={mostInWalk.words}
         value={props.room.shows}
         take={(text) => void props.does.change({ shows: words(text) })}
       />
@@ -81,7 +89,7 @@ export function WalkRoom(props: {
         id="walk-line"
         label="One line for its card"
         isWide
-        longest={most.words}
+        longest={mostInWalk.words}
         value={props.room.line}
         take={(text) => void props.does.change({ line: words(text) })}
       />
@@ -89,13 +97,13 @@ export function WalkRoom(props: {
         <summary>
           Forbidden here ({props.room.bans.length + (props.room.rule === '' ? 0 : 1)}), and the caution
         </summary>
-        <For each={Object.keys(bans) as Ban[]}>
+        <For each={Object.keys(roomBans) as Ban[]}>
           {(ban) => (
             <Tick
               checked={props.room.bans.includes(ban)}
               take={() => props.does.change({ bans: toggled(props.room.bans, ban) })}
             >
-              {bans[ban]}
+              {roomBans[ban]}
             </Tick>
           )}
         </For>
@@ -103,7 +111,7 @@ export function WalkRoom(props: {
           id="walk-rule"
           label="In your own words"
           isWide
-          longest={most.words}
+          longest={mostInWalk.words}
           value={props.room.rule}
           take={(text) => void props.does.change({ rule: words(text) })}
         />
@@ -112,13 +120,13 @@ export function WalkRoom(props: {
       <Show when={asked().length > 0}>
         <details>
           <summary>
-            What visitors ask ({props.room.asks.length} of {most.asks} on the card)
+            What visitors ask ({props.room.asks.length} of {mostInWalk.asks} on the card)
           </summary>
           <For each={asked()}>
             {({ id, question }) => (
               <Tick
                 checked={props.room.asks.includes(id)}
-                disabled={!props.room.asks.includes(id) && props.room.asks.length >= most.asks}
+                disabled={!props.room.asks.includes(id) && props.room.asks.length >= mostInWalk.asks}
                 take={() => props.does.change({ asks: toggled(props.room.asks, id) })}
               >
                 {question}
@@ -127,18 +135,18 @@ export function WalkRoom(props: {
           </For>
         </details>
       </Show>
-      <Show when={mayCarry(props.room).length > 0}>
+      <Show when={figuresForCard(props.room).length > 0}>
         <details>
           <summary>
-            Figures on its card ({figuresOfCard(props.room).length} of {most.cardFigures})
+            Figures on its card ({figuresOfCard(props.room).length} of {mostInWalk.cardFigures})
           </summary>
-          <For each={mayCarry(props.room)}>
+          <For each={figuresForCard(props.room)}>
             {({ id, label }) => {
               const chosen = () => figuresOfCard(props.room);
               return (
                 <Tick
                   checked={chosen().includes(id)}
-                  disabled={!chosen().includes(id) && chosen().length >= most.cardFigures}
+                  disabled={!chosen().includes(id) && chosen().length >= mostInWalk.cardFigures}
                   take={() => props.does.change({ figures: toggled(chosen(), id) })}
                 >
                   {label}
@@ -196,7 +204,7 @@ export function WalkRoom(props: {
               Go there after {props.after}
             </button>
           </Show>
-          <Show when={props.of < most.rooms}>
+          <Show when={props.of < mostInWalk.rooms}>
             <button type="button" onClick={() => props.does.add()}>
               Add a room after it
             </button>

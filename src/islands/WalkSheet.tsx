@@ -1,9 +1,9 @@
 // A walk on one sheet, for paper: rooms with their times, what is shown and forbidden, and the cautions that go with every walk.
 import { For, Show } from 'solid-js';
-import { stamp } from '../house/book.ts';
+import { stampInWords } from '../house/book.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { clockOf, type RoomTime } from '../walk/time.ts';
-import { bans, type Walk } from '../walk/walk.ts';
+import { roomBans, type Walk } from '../walk/walk.ts';
 import { WalkCautions } from './WalkCautions.tsx';
 
 export function WalkSheet(props: {
@@ -36,7 +36,9 @@ export function WalkSheet(props: {
                 <td class="number">{room.minutes}</td>
                 <td class="number">{props.times[i()]?.words}</td>
                 <td>
-                  {[room.shows, ...room.bans.map((ban) => bans[ban]), room.rule].filter(Boolean).join('; ')}
+                  {[room.shows, ...room.bans.map((ban) => roomBans[ban]), room.rule]
+                    .filter(Boolean)
+                    .join('; ')}
                 </td>
               </tr>
             )}
@@ -47,7 +49,7 @@ export function WalkSheet(props: {
       <WalkCautions />
       <Show when={props.today}>
         <p class="foot-line">
-          {stamp(props.walk.house ?? name())}, {props.today}.
+          {stampInWords(props.walk.house ?? name())}, {props.today}.
         </p>
       </Show>
     </div>

@@ -4,16 +4,16 @@ import type { Stage } from '../house/figures.ts';
 import type { RoomTime } from '../walk/time.ts';
 import { figuresOfCard, type PrintedCard, type Walk } from '../walk/walk.ts';
 import { useHouse } from '../browser/house-store.ts';
-import { later } from './fetched-part.tsx';
+import { fetchedWhenWanted } from './fetched-part.tsx';
 import { printPart } from './print-part.ts';
-import { inWords, today as now } from './today.ts';
-import { CardBack, CardFront, CardsOnPaper, LeftOff, type CardOf } from './WalkCard.tsx';
-import { useSaid, type Theirs } from './walk-said.ts';
+import { dateInWords, today as now } from './today.ts';
+import { CardBack, CardFront, CardsOnPaper, FiguresLeftOff, type CardOf } from './WalkCard.tsx';
+import { useCardWords, type Theirs } from './walk-card-words.ts';
 import type { WalkQuestion } from './WalkDesk.tsx';
 import { WalkCautions } from './WalkCautions.tsx';
 import { WalkSheet } from './WalkSheet.tsx';
 
-const WalkDrawing = later(() => import('./WalkDrawing.tsx').then((come) => come.WalkDrawing));
+const WalkDrawing = fetchedWhenWanted(() => import('./WalkDrawing.tsx').then((come) => come.WalkDrawing));
 
 export function WalkShow(props: {
   readonly walk: Walk;
@@ -56,7 +56,7 @@ export function WalkShow(props: {
     return saidIn && come && { saidIn, cards: come };
   };
   const { name } = useHouse();
-  const said = useSaid(theirs);
+  const said = useCardWords(theirs);
   const last = () => props.walk.rooms.length - 1;
   const open = () => Math.min(props.open, last()); // a room may have just been taken out
   const card = (i: number): CardOf => ({
@@ -102,7 +102,7 @@ export function WalkShow(props: {
     const many = rooms.filter(({ name }) => printed.some(({ room }) => room === name)).length;
     if (many === 0) return 'No card of this walk has been printed yet. Once one is, you are told here when the house makes it stale.'; // prettier-ignore
     const on = printed.map(({ on }) => on).sort().at(-1)!; // prettier-ignore
-    return `Cards printed of ${many} of ${rooms.length} rooms, last on ${inWords(on)}. Those that the house makes stale are told of above.`;
+    return `Cards printed of ${many} of ${rooms.length} rooms, last on ${dateInWords(on)}. Those that the house makes stale are told of above.`;
   };
   return (
     <>
@@ -121,7 +121,7 @@ export function WalkShow(props: {
             <CardBack {...card(open())} />
           </Show>
         </div>
-        <Show when={props.isOther} fallback={<LeftOff room={props.walk.rooms[open()]!} />}>
+        <Show when={props.isOther} fallback={<FiguresLeftOff room={props.walk.rooms[open()]!} />}>
           <p class="meaning">
             Its figures and answers are left off: they are of {props.walk.house}, which is not here.
           </p>

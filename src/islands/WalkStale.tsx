@@ -1,7 +1,7 @@
 // Sentences of a walk that no longer hold since the house changed: what judges and lists them comes once a walk has figures.
 import type { PiecePlace } from '../walk/change.ts';
 import type { Piece, Walk } from '../walk/walk.ts';
-import { later } from './fetched-part.tsx';
+import { fetchedWhenWanted } from './fetched-part.tsx';
 
 export interface StaleProps {
   readonly walk: Walk;
@@ -11,7 +11,9 @@ export interface StaleProps {
   readonly leave: (walk: Walk, says: string) => void;
 }
 
-const Part = later<StaleProps>(() => import('./WalkStaleOpen.tsx').then((come) => come.WalkStaleOpen));
+const Part = fetchedWhenWanted<StaleProps>(() =>
+  import('./WalkStaleOpen.tsx').then((come) => come.WalkStaleOpen),
+);
 
 export const WalkStale = (props: StaleProps & { readonly isReady: boolean }) => (
   <Part

@@ -3,10 +3,10 @@ import { createEffect, createSignal, For, on, onCleanup, Show } from 'solid-js';
 import { liveHanging, useKnown } from '../browser/known-store.ts';
 import { useHouse } from '../browser/house-store.ts';
 import type { HowKnown } from '../talk/own-house.ts';
-import { accept } from '../walk/accept.ts';
+import { acceptStale } from '../walk/accept.ts';
 import type { PiecePlace } from '../walk/change.ts';
 import { houseNow } from '../walk/house-now.ts';
-import { isLeft, leftAsIs, withLeft, withoutLeft } from '../walk/left.ts';
+import { isLeft, leftAsIs, withLeft, withoutLeft } from '../walk/left-as-is.ts';
 import { staleIn, type KeptQuantity, type StaleSentence } from '../walk/stale.ts';
 import type { LeftAsIs, Piece } from '../walk/walk.ts';
 import { useHowKnown } from './how-known.ts';
@@ -82,7 +82,7 @@ export function WalkStaleOpen(props: StaleProps) {
   const take = ({ at, piece, sentence }: Found) => {
     if (props.walk.rooms[at.room]?.pieces[at.piece] !== piece) return look(); // it was changed since
     const kept = keptOf(piece);
-    const after = accept(piece.text, kept, [sentence], houseOf(kept));
+    const after = acceptStale(piece.text, kept, [sentence], houseOf(kept));
     const figures = after.kept
       .filter(({ at, words }) => words !== '' && after.text.startsWith(words, at))
       .map(({ chance: _, ...each }) => each);

@@ -2,7 +2,7 @@
 import { For, Show } from 'solid-js';
 import type { Stage } from '../house/figures.ts';
 import { partGiven } from '../house/parts/built-in.ts';
-import { standsInStage } from '../house/stands.ts';
+import { standingRowsOf } from '../house/standing-rows.ts';
 import { liveParts, useHouse } from '../browser/house-store.ts';
 
 export default function WalkStanding(props: { readonly stages: readonly Stage[] }) {
@@ -10,7 +10,7 @@ export default function WalkStanding(props: { readonly stages: readonly Stage[] 
   const standing = () => {
     const parts = liveParts();
     const given = { plant: partGiven('plant', name(), parts), stock: partGiven('stock', name(), parts) };
-    return standsInStage(given, props.stages);
+    return standingRowsOf(given, props.stages);
   };
   return (
     <Show when={standing().length > 0} fallback={<p>Nothing that the house has put down.</p>}>

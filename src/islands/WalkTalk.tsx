@@ -1,8 +1,8 @@
 // The talk of a walk: pasted, or taken from those that were checked, and cut into rooms; it folds away once it is cut.
 import { createEffect, createSignal, on, onMount, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
-import { seenName } from '../house/name.ts';
-import { keptTalk, LONGEST, type Talk } from './script-kept.ts';
+import { visibleName } from '../house/name.ts';
+import { keptTalk, LONGEST_TALK, type Talk } from './script-kept.ts';
 
 const AFTER_PASTE = 30; // ms, so that what was pasted is shown first
 const PASTED = 60; // characters more at once than anybody types
@@ -35,12 +35,12 @@ export function WalkTalk(props: {
   const cut = (text: string, corrections: Talk['corrections'] = []) => {
     if (text.trim() === '') return void setSays('Paste your talk first.');
     setSays(
-      text.length > LONGEST
-        ? `The talk has ${formatNumber(text.length, 0)} characters; the first ${formatNumber(LONGEST, 0)} are cut.`
+      text.length > LONGEST_TALK
+        ? `The talk has ${formatNumber(text.length, 0)} characters; the first ${formatNumber(LONGEST_TALK, 0)} are cut.`
         : '',
     );
     const hadFocus = document.activeElement === box;
-    props.cut({ text: text.slice(0, LONGEST), corrections });
+    props.cut({ text: text.slice(0, LONGEST_TALK), corrections });
     setOpen(false);
     if (hadFocus) fold?.focus({ preventScroll: true });
   };
@@ -85,7 +85,7 @@ export function WalkTalk(props: {
           <Show when={kept()}>
             {(talk) => (
               <button type="button" onClick={() => cut(talk().text, talk().corrections)}>
-                Cut {seenName(talk().name)}, from Check a talk
+                Cut {visibleName(talk().name)}, from Check a talk
               </button>
             )}
           </Show>

@@ -1,13 +1,15 @@
 // The time of a walk: its length, when it begins, where the party has to be by when, and how fast the guide speaks.
 import { createSignal, For, Show } from 'solid-js';
 import { isRefusal } from '../core/refusal.ts';
-import { clockOf, minutesOf, ofLength } from '../walk/time.ts';
-import { lengths, limits, type Walk } from '../walk/walk.ts';
-import { later } from './fetched-part.tsx';
+import { clockOf, minutesOf, withLength } from '../walk/time.ts';
+import { walkLengths, walkLimits, type Walk } from '../walk/walk.ts';
+import { fetchedWhenWanted } from './fetched-part.tsx';
 import type { AloudProps } from './WalkAloud.tsx';
 import { WalkField, wholeFrom } from './WalkField.tsx';
 
-const WalkAloud = later<AloudProps>(() => import('./WalkAloud.tsx').then((come) => come.WalkAloud));
+const WalkAloud = fetchedWhenWanted<AloudProps>(() =>
+  import('./WalkAloud.tsx').then((come) => come.WalkAloud),
+);
 const NO_CLOCK = 'It can be a time of day, as 10:30.';
 
 export function WalkTimes(props: {
@@ -18,7 +20,7 @@ export function WalkTimes(props: {
   const [problem, setProblem] = createSignal<string>();
   const [isOpen, setOpen] = createSignal(false);
   const share = (length: number, least = props.walk.least): string | undefined => {
-    const next = ofLength(props.walk, length, least);
+    const next = withLength(props.walk, length, least);
     if (isRefusal(next)) return next.refused;
     const isOther = next.rooms.some(({ minutes }, i) => minutes !== props.walk.rooms[i]?.minutes);
     props.take(
@@ -32,7 +34,7 @@ export function WalkTimes(props: {
   return (
     <>
       <div class="lengths" role="group" aria-label="Length of the walk">
-        <For each={lengths}>
+        <For each={walkLengths}>
           {(length) => (
             <button
               type="button"
@@ -70,7 +72,7 @@ export function WalkTimes(props: {
           longest={6}
           value={String(props.walk.length)}
           take={(text) => {
-            const length = wholeFrom(text, limits.length, 'Whole length');
+            const length = wholeFrom(text, walkLimits.length, 'Whole length');
             return typeof length === 'string' ? length : share(length);
           }}
         />
@@ -81,7 +83,7 @@ export function WalkTimes(props: {
           longest={6}
           value={String(props.walk.least)}
           take={(text) => {
-            const least = wholeFrom(text, limits.least, 'At least in each room');
+            const least = wholeFrom(text, walkLimits.least, 'At least in each room');
             return typeof least === 'string' ? least : share(props.walk.length, least);
           }}
         />
@@ -133,7 +135,7 @@ export function WalkTimes(props: {
           longest={6}
           value={String(props.walk.pace)}
           take={(text) => {
-            const pace = wholeFrom(text, limits.pace, 'You say');
+            const pace = wholeFrom(text, walkLimits.pace, 'You say');
             if (typeof pace === 'string') return pace;
             props.take({ ...props.walk, pace }, `${pace} words a minute.`);
             return undefined;

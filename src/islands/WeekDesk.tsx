@@ -8,7 +8,7 @@ import { dayAndTime, dayNames } from '../core/week/clock.ts';
 import { asSteam, heatOfMash, heatOfWeek } from '../core/week/heat.ts';
 import { emptyings, lowWinesLevel, spiritLevel } from '../core/week/levels.ts';
 import { weekNeeds } from '../core/week/needs.ts';
-import { fitsSentence, lackSentence, mostSentence } from '../core/week/says.ts';
+import { fitsSentence, lackSentence, mostSentence } from '../core/week/sentences.ts';
 import { usualOfWeek, usualWeek, shiftsOf, warmthOf } from '../core/week/settings.ts';
 import type { Timetable } from '../core/week/timetable.ts';
 import { csvOf } from '../exercises/csv.ts';
@@ -20,15 +20,15 @@ import { periodsPart } from '../house/parts/periods.ts';
 import { emptyPlant } from '../house/parts/plant.ts';
 import { useAnnouncement } from './announce.ts';
 import { useWeek } from './ask-week.ts';
-import { useHouseAtHand } from './at-hand.ts';
+import { useHouseWhenIdle } from './house-when-idle.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { InTurn } from './InTurn.tsx';
 import { NumberField } from './NumberField.tsx';
 import { useOwnPlant } from './own-plant.ts';
 import { saveFile } from './save-file.ts';
 import { Troubles } from './Troubles.tsx';
-import { begins, weekRows } from './week-table.ts';
-import { WhatRuns, Warmer } from './WeekQuestions.tsx';
+import { beginningsIn, weekRows } from './week-table.ts';
+import { VesselsAtHour, Warmer } from './WeekQuestions.tsx';
 import { WeekSettings } from './WeekSettings.tsx';
 import { WeekStrips, type WeekCurve } from './WeekStrips.tsx';
 
@@ -51,7 +51,7 @@ const peak = (values: readonly number[]) => {
 
 export default function WeekDesk() {
   let island: HTMLElement | undefined;
-  const { house, mounted } = useHouseAtHand(() => island);
+  const { house, mounted } = useHouseWhenIdle(() => island);
   const { value: plant } = useOwnPlant();
   const periods = usePart(periodsPart);
   const set = () => ({ ...usualWeek, ...periods.value().week });
@@ -196,7 +196,7 @@ function Laid(props: LaidProps) {
     return isRefusal(heat) ? heat.refused : undefined;
   };
   const rows = createMemo(() =>
-    begins(props.week, props.day === undefined ? 0 : 24 * props.day, props.day === undefined ? 168 : 24 * props.day + 24),
+    beginningsIn(props.week, props.day === undefined ? 0 : 24 * props.day, props.day === undefined ? 168 : 24 * props.day + 24),
   );
   const save = () => saveFile('week.csv', csvOf(weekRows(props.week)), 'text/csv;charset=utf-8');
   const ask = () => ({
@@ -249,7 +249,7 @@ function Laid(props: LaidProps) {
         </p>
       </InTurn>
       <InTurn>
-        <WhatRuns {...ask()} />
+        <VesselsAtHour {...ask()} />
         <Warmer {...ask()} />
       </InTurn>
     </>

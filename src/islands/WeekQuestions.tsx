@@ -8,12 +8,12 @@ import type { Warmth } from '../core/week/heat.ts';
 import type { LevelAt } from '../core/week/levels.ts';
 import { hoursOfDay } from '../core/week/settings.ts';
 import type { Timetable } from '../core/week/timetable.ts';
-import { warmable, warmer } from '../core/week/warmer.ts';
+import { warmable, warmerChange } from '../core/week/warmer.ts';
 import { useAnnouncement } from './announce.ts';
 import { useWeek } from './ask-week.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { NumberField } from './NumberField.tsx';
-import { nowOf } from './week-table.ts';
+import { vesselsAtHourInWords } from './week-table.ts';
 
 export interface WeekQuestionsProps {
   readonly week: Timetable;
@@ -34,12 +34,12 @@ function levelAt(levels: readonly LevelAt[], hour: number): number {
 }
 
 /** What is running at an hour of a day. */
-export function WhatRuns(props: WeekQuestionsProps) {
+export function VesselsAtHour(props: WeekQuestionsProps) {
   let part: HTMLElement | undefined;
   const [day, setDay] = createSignal(1);
   const [hour, setHour] = createSignal(14);
   const at = () => 24 * day() + hour();
-  const now = createMemo(() => nowOf(props.week, at()));
+  const now = createMemo(() => vesselsAtHourInWords(props.week, at()));
   const stands = () =>
     props.levels
       .map(([name, levels]) => `${name} ${formatNumber(Math.max(0, levelAt(levels, at())), 0)} L`)
@@ -100,7 +100,7 @@ export function Warmer(props: WeekQuestionsProps) {
   const [by, setBy] = createSignal(5);
   const worker = useWeek();
   const answer = createMemo(() =>
-    warmer(what(), by(), {
+    warmerChange(what(), by(), {
       line: props.line,
       needs: props.week.needs,
       mashes: props.week.number,

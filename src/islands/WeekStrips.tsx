@@ -1,6 +1,12 @@
 // A week, or a day of it, as strips: one for each vessel, one for each receiver, and one each for steam and water.
 import { createMemo, For, Index, Show } from 'solid-js';
-import { doings, stretches, vesselsOf, type Doing, type Stretch } from '../core/week/at.ts';
+import {
+  vesselDoings,
+  vesselStretches,
+  vesselsOf,
+  type Doing,
+  type Stretch,
+} from '../core/week/vessels-at-hour.ts';
 import { dayNames } from '../core/week/clock.ts';
 import type { Timetable } from '../core/week/timetable.ts';
 
@@ -27,7 +33,7 @@ export function WeekStrips(props: WeekStripsProps) {
   const from = () => (props.day === undefined ? 0 : 24 * props.day);
   const long = () => (props.day === undefined ? 168 : 24);
   const place = (hour: number) => (hour - from()) / long();
-  const all = createMemo(() => stretches(props.week));
+  const all = createMemo(() => vesselStretches(props.week));
   const shown = (vessel: string, which: number) =>
     all().filter(
       (each) => each.vessel === vessel && each.which === which && each.end > from() && each.start < from() + long(),
@@ -92,7 +98,7 @@ export function WeekStrips(props: WeekStripsProps) {
         </Index>
       </div>
       <ul class="strip-key" aria-label="What the patterns mean">
-        <For each={Object.entries(doings) as [Doing, string][]}>
+        <For each={Object.entries(vesselDoings) as [Doing, string][]}>
           {([doing, name]) => (
             <li>
               <svg width="28" height="14" aria-hidden="true">

@@ -11,9 +11,9 @@ import { insteadOf, numberFigures, type FigureName } from '../house/figures.ts';
 import { whenIdle } from '../browser/defer.ts';
 import { lineOf } from '../house/line-of.ts';
 import { movedBetween } from '../house/moved.ts';
-import { changeFigure, takeBack } from '../browser/change-figure.ts';
+import { changeFigure, takeChangeBack } from '../browser/change-figure.ts';
 import { lastTrial } from '../browser/house-store.ts';
-import { inWords, waysOut, type Trial, unusual } from '../house/trial.ts';
+import { figureInWords, waysOut, type Trial, unusualSentences } from '../house/trial.ts';
 
 const FIRST = 4; // moved figures that are shown at once
 const cuts: readonly FigureName[] = ['foreshotsBy', 'foreshotsShare', 'foreshotsVolume', 'foreshotsMinutes', 'foreshotsFlow', 'foreshotsStrength', 'heartEnd', 'feintsEnd']; // prettier-ignore
@@ -95,7 +95,9 @@ export function WhatMoved(props: {
   };
   const gave = () =>
     trial()!
-      .gave.map(({ figure, from, to }) => [figure, inWords(figure, from), inWords(figure, to)] as const)
+      .gave.map(
+        ({ figure, from, to }) => [figure, figureInWords(figure, from), figureInWords(figure, to)] as const,
+      )
       .filter(([, from, to]) => from !== to)
       .map(([figure, from, to]) => `${numberFigures[figure].label} changes with it: ${from} → ${to}.`)
       .join(' ');
@@ -122,7 +124,9 @@ export function WhatMoved(props: {
             </p>
           </Show>
           <Show when={last().problem === undefined}>
-            <For each={[...unusual(last().gave), ...doubts()]}>{(says) => <p class="remark">{says}</p>}</For>
+            <For each={[...unusualSentences(last().gave), ...doubts()]}>
+              {(says) => <p class="remark">{says}</p>}
+            </For>
             <Show when={instead()}>{(what) => <p>No change in the alcohol: {what()}.</p>}</Show>
             <Show when={isCut() && hardlyMoved()}>
               <p>
@@ -149,7 +153,7 @@ export function WhatMoved(props: {
               </Show>
             </Show>
             <p class="actions">
-              <button type="button" class="reset" onClick={takeBack}>
+              <button type="button" class="reset" onClick={takeChangeBack}>
                 Undo
               </button>
             </p>

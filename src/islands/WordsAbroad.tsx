@@ -1,8 +1,8 @@
 // The trade's words in one language at a time: shown with their readings and standing, ticked for cards, and printed four cards to a sheet.
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { unwrap } from 'solid-js/store';
-import { book } from '../house/book.ts';
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { bookStamp } from '../house/book.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { languageIds, languages, tagOf, wordSources, type Language, type TradeWord, type WordAbroad } from '../walk/audience-words.ts'; // prettier-ignore
 import { useAnnouncement } from './announce.ts';
 import { NotKept } from './NotKept.tsx';
@@ -10,7 +10,7 @@ import { printPart } from './print-part.ts';
 import { Tick } from './Tick.tsx';
 
 const ON_A_CARD = 13; // all words then go on the four cards of one sheet
-const [LANGUAGE, OFF] = [keyOf('words-language'), keyOf('words-off')];
+const [LANGUAGE, OFF] = [storageKey('words-language'), storageKey('words-off')];
 
 /** The words that were taken off the cards; anything that is not a list of words counts for nothing. */
 function keptOff(): ReadonlySet<string> {
@@ -160,7 +160,7 @@ export default function WordsAbroad(props: { readonly words: readonly TradeWord[
                         )}
                       </For>
                     </dl>
-                    <p>Mostly from memory: let a native reader see it. Book {book}.</p>
+                    <p>Mostly from memory: let a native reader see it. Book {bookStamp}.</p>
                   </div>
                 )}
               </For>

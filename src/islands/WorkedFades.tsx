@@ -3,13 +3,13 @@ import { createSignal, For, Match, Show, Switch } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
 import { drawQuestion } from '../exercises/draw.ts';
 import { fadings, stepsBefore } from '../exercises/fading.ts';
-import { answered, practiceSeed } from '../browser/progress-store.ts';
+import { keepAnswer, practiceSeed } from '../browser/progress-store.ts';
 import type { Question, QuestionKind } from '../exercises/question.ts';
 import type { Mark } from '../exercises/verdict.ts';
 import { answerInWords } from '../exercises/wording.ts';
 import { asInBook } from '../house/line-of.ts';
 import { useHouse } from '../browser/house-store.ts';
-import { fetchMarker } from './marker.ts';
+import { fetchMarker } from './fetched-marker.ts';
 import { MarkView } from './MarkView.tsx';
 import { QuestionView } from './QuestionView.tsx';
 import { today } from './today.ts';
@@ -48,7 +48,7 @@ export default function WorkedFades(props: {
     const result = marks(asked, answer());
     setMark(result);
     if (fadings[fade()] !== 'question alone' || !isDone()) return;
-    answered(props.kind, result.verdict, today());
+    keepAnswer(props.kind, result.verdict, today());
     if (result.verdict === 'right') props.onDone();
   }
   return (

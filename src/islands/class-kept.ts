@@ -1,15 +1,15 @@
 // Class books in this browser: one open, others beside it. Two tabs write into one by putting both together, and what cannot be read is set aside, word for word.
-import { freshBook, joined, settingsOf, type ClassBook } from '../exercises/class/book.ts';
+import { freshBook, joinedBooks, settingsOf, type ClassBook } from '../exercises/class/book.ts';
 import { bookText, readBook } from '../exercises/class/text.ts';
-import { keepAside, keepText, keptText, keyOf, keysUnder } from '../browser/browser-store.ts';
+import { keepAside, keepText, keptText, storageKey, keysUnder } from '../browser/browser-store.ts';
 
-const NOW = keyOf('class-now');
-const PREFIX = keyOf('class/');
-const ASIDE = keyOf('class-kept-aside');
+const NOW = storageKey('class-now');
+const PREFIX = storageKey('class/');
+const ASIDE = storageKey('class-kept-aside');
 const ID = /^[0-9a-z]{12}$/;
 
 /** A name for a book or a sheet that nobody can guess: twelve signs made by chance. */
-export const chanceId = (length = 12): string =>
+export const randomId = (length = 12): string =>
   Array.from(crypto.getRandomValues(new Uint8Array(length)), (byte) => (byte % 36).toString(36)).join('');
 
 export interface KeptBook {
@@ -34,19 +34,19 @@ function read(id: string): KeptBook {
 export function keptBook(): KeptBook {
   const id = keptText(NOW) ?? '';
   if (ID.test(id)) return read(id);
-  const book = freshBook(chanceId());
+  const book = freshBook(randomId());
   keepText(NOW, book.id);
   return { book, problems: [] };
 }
 
 /** Keeps a book, put together with what another tab has written meanwhile; the two together, and whether the browser kept them. */
 export function keepBook(book: ClassBook): { readonly book: ClassBook; readonly isKept: boolean } {
-  const both = keptText(PREFIX + book.id) === null ? book : joined(book, read(book.id).book);
+  const both = keptText(PREFIX + book.id) === null ? book : joinedBooks(book, read(book.id).book);
   return { book: both, isKept: keepText(PREFIX + book.id, bookText(both)) && keepText(NOW, book.id) };
 }
 
 /** Calls back when another tab has written the book that is open. */
-export function onOtherTab(id: () => string, take: (kept: KeptBook) => void): void {
+export function onBookChanged(id: () => string, take: (kept: KeptBook) => void): void {
   const look = () => keptText(PREFIX + id()) !== null && take(read(id()));
   addEventListener('storage', ({ key }) => key === PREFIX + id() && look());
   addEventListener('pageshow', ({ persisted }) => persisted && look());

@@ -5,7 +5,7 @@ import type { OwnQuestion } from '../exercises/own/own-question.ts';
 import { sheetsSet } from './sheets-set.ts';
 
 /** Those that are known here; a book that asks none fetches nothing. */
-export async function ownOf(book: ClassBook): Promise<OwnKnown> {
+export async function ownQuestionsKnown(book: ClassBook): Promise<OwnKnown> {
   const asked = ownAskedIn(book);
   const known = new Map<string, OwnQuestion>();
   if (asked.size === 0) return known;

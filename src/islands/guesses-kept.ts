@@ -1,9 +1,9 @@
 // The reader’s guesses in this browser: one to a question, the last that was given.
-import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { decodeGuesses, encodeGuesses, type GivenGuess, type Guesses } from '../predict/guesses.ts';
 
-const KEY = keyOf('guesses');
-const ASIDE = keyOf('guesses-kept-aside');
+const KEY = storageKey('guesses');
+const ASIDE = storageKey('guesses-kept-aside');
 let here: Guesses = {}; // those of this page, where the browser keeps none
 
 /** The guesses as they are kept now. */

@@ -2,11 +2,11 @@
 import { figureTable, headOf, isGiven, pathsOf, type FigureId } from '../core/figures/index.ts';
 import { computedBeside } from '../core/line/counted-beside.ts';
 import { useKnown } from '../browser/known-store.ts';
-import { comesTo, worked } from '../house/hand-sum.ts';
+import { sumComesTo, workedSum } from '../house/hand-sum.ts';
 import { figureText, figureValue, textOfFigure } from '../house/prose.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { sumOf } from '../house/where-from.ts';
-import { useSaid } from './walk-said.ts';
+import { useCardWords } from './walk-card-words.ts';
 
 const known = {
   measured: 'Measured by the house.',
@@ -29,7 +29,7 @@ export interface WhyFigure {
 export function useWhy(): (id: FigureId) => WhyFigure | undefined {
   const { line, name } = useHouse();
   const { standing, counted, hangsOn } = useKnown();
-  const { figure } = useSaid();
+  const { figure } = useCardWords();
   const given = (id: FigureId): string[] => {
     const about = figureTable[id];
     const way = standing(id);
@@ -38,10 +38,10 @@ export function useWhy(): (id: FigureId) => WhyFigure | undefined {
   };
   const computed = (id: FigureId): string[] => {
     const sum = sumOf(id);
-    const done = sum && worked(sum, line());
+    const done = sum && workedSum(sum, line());
     const path = pathsOf(id)[0]!;
     const own = counted(id);
-    const lines = sum && done && comesTo(done, path, line()) ? [sum.rule, done.says] : [NO_SUM];
+    const lines = sum && done && sumComesTo(done, path, line()) ? [sum.rule, done.says] : [NO_SUM];
     if (own !== undefined) {
       const value = figureValue(line(), path);
       lines.unshift(`Counted by the house; the sum gives ${figureText(line(), path)}: ${computedBeside(id, own, value)}.`); // prettier-ignore

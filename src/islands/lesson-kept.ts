@@ -1,8 +1,8 @@
 // The lesson that the reader is in, in this browser; there is one at most.
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { decodeLesson, encodeLesson, type OpenLesson } from '../path/open-lesson.ts';
 
-const KEY = keyOf('lesson');
+const KEY = storageKey('lesson');
 
 export function keptLesson(): OpenLesson | undefined {
   const text = keptText(KEY);

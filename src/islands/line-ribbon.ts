@@ -9,7 +9,7 @@ export interface RibbonCourse {
   readonly isDown: boolean;
 }
 
-export const ACROSS = 100; // units across the drawing, whatever its size
+export const RIBBON_HEIGHT = 100; // units across the drawing, whatever its size
 const [EDGE, HOLE, TAIL] = [1, 6, 13]; // units: free at the edge, inside the loop, and for what is lost to bend away
 
 export interface Ribbon {
@@ -40,16 +40,16 @@ const places = [
 const [LOOP_FROM, LOOP_TO] = [0.14, 0.86]; // of the spirit still’s place
 
 /** Units across for one litre, when the drawing has this room. */
-export const scaleOf = ({ ribbon, round }: RibbonRoom): number =>
-  (ACROSS - 2 * EDGE - HOLE - TAIL) / (ribbon + 2 * round);
+export const ribbonScale = ({ ribbon, round }: RibbonRoom): number =>
+  (RIBBON_HEIGHT - 2 * EDGE - HOLE - TAIL) / (ribbon + 2 * round);
 
-/** The ribbon of a line. Lengths are in the units of the course along, and of `ACROSS` across. */
+/** The ribbon of a line. Lengths are in the units of the course along, and of `RIBBON_HEIGHT` across. */
 export function ribbonOf(
   flows: LineFlows,
   room: RibbonRoom,
   { bounds, perAcross, isDown }: RibbonCourse,
 ): Ribbon {
-  const scale = scaleOf(room);
+  const scale = ribbonScale(room);
   const base = EDGE + HOLE + 2 * room.round * scale; // where the ribbon’s straight edge runs
   const at = (station: number, part: number) =>
     bounds[station]! + part * (bounds[station + 1]! - bounds[station]!);
@@ -61,7 +61,7 @@ export function ribbonOf(
   const bend = (along: number, edge: number, width: number) => {
     const length = width * perAcross;
     const turn = 9 * perAcross;
-    const end = Math.max(edge + width + 8, ACROSS - EDGE);
+    const end = Math.max(edge + width + 8, RIBBON_HEIGHT - EDGE);
     return (
       `M${point(along, edge)} C${point(along + turn, edge)} ${point(along + turn + length, edge)} ${point(along + turn + length, end)} ` +
       `L${point(along + turn, end)} C${point(along + turn, edge + width)} ${point(along + turn, edge + width)} ${point(along, edge + width)}Z`

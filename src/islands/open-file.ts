@@ -1,5 +1,5 @@
 // The text of a file that the reader opens: of a size that is asked before it is read, in UTF-8, or in UTF-16 where its first bytes say so.
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 
 export type FileRead = { readonly text: string } | { readonly problem: string };
 
@@ -10,7 +10,7 @@ function encodingOf([first, second]: Uint8Array): string {
 
 /** Reads a file of at most so many bytes; `what` names in the refusal what was wanted. */
 export async function textOfFile(file: File, most: number, what: string): Promise<FileRead> {
-  const name = shown(file.name);
+  const name = quotedGiven(file.name);
   if (file.size > most)
     return {
       problem: `${name} is ${Math.round(file.size / 1000)} kB; ${what} has at most ${most / 1000} kB. Nothing was changed.`,

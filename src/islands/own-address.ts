@@ -10,7 +10,7 @@ export async function ownLink(sheet: OwnSheet): Promise<string> {
   const { packed } = await import('../house/packed.ts');
   return `${MARK}${packed(ownSheetText(sheet))}`;
 }
-export const isTooLong = (link: string): boolean => link.length > LONGEST;
+export const isOwnLinkTooLong = (link: string): boolean => link.length > LONGEST;
 
 /** What an address carries: a sheet, with a version where it names one; undefined when none, a sentence when it cannot be read. */
 export async function readOwnLink(
@@ -19,7 +19,7 @@ export async function readOwnLink(
   if (!hash.startsWith(MARK)) return undefined;
   const damaged = 'This link to a sheet is damaged; ask whoever sent it to send it once more.';
   const [signs, tail, ...rest] = hash.slice(MARK.length).split('&');
-  if (isTooLong(hash) || rest.length > 0) return damaged;
+  if (isOwnLinkTooLong(hash) || rest.length > 0) return damaged;
   const unpacking = await import('../house/packed.ts').catch(() => undefined);
   if (!unpacking)
     return 'A part of the book did not come, and without it this link cannot be read; load the page again.';

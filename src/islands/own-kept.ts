@@ -1,13 +1,13 @@
 // A trainer's own questions and sheets as this browser keeps them: read strictly, and what cannot be read is set aside word for word.
-import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { readOwnQuestion, type OwnQuestion } from '../exercises/own/own-question.ts';
 import type { OwnSheet } from '../exercises/own/own-sheet.ts';
 import { ownSheetText, readOwnSheet } from '../exercises/own/own-text.ts';
 
-const BANK = keyOf('own-questions');
-const SHEETS = keyOf('own-sheets');
-const DRAFT = keyOf('own-sheet-now');
-export const MOST_KEPT = 200; // questions, or sheets, in a browser
+const BANK = storageKey('own-questions');
+const SHEETS = storageKey('own-sheets');
+const DRAFT = storageKey('own-sheet-now');
+export const MOST_OWN_KEPT = 200; // questions, or sheets, in a browser
 
 export interface KeptAll<T> {
   readonly all: readonly T[];
@@ -25,7 +25,7 @@ function kept<T>(key: string, what: string, read: (given: unknown) => T | string
   try {
     const given: unknown = JSON.parse(text);
     if (!Array.isArray(given)) return damaged([]);
-    const readings = given.slice(0, MOST_KEPT).map(read);
+    const readings = given.slice(0, MOST_OWN_KEPT).map(read);
     const all = readings.filter((each): each is Exclude<typeof each, string> => typeof each !== 'string');
     return all.length === given.length ? { all: all as readonly T[] } : damaged(all as readonly T[]);
   } catch {
@@ -36,14 +36,14 @@ function kept<T>(key: string, what: string, read: (given: unknown) => T | string
 export const keptBank = (): KeptAll<OwnQuestion> => kept(BANK, 'questions', readOwnQuestion);
 /** Keeps the questions; false when the browser does not let it. */
 export const keepBank = (all: readonly OwnQuestion[]): boolean =>
-  keepText(BANK, JSON.stringify(all.slice(0, MOST_KEPT)));
+  keepText(BANK, JSON.stringify(all.slice(0, MOST_OWN_KEPT)));
 
 export const keptSheets = (): KeptAll<OwnSheet> =>
   kept(SHEETS, 'sheets', (given) => readOwnSheet(typeof given === 'string' ? given : ''));
 /** Keeps a sheet under its title, in place of one of that title; without a sheet, removes it. */
 export function keepSheet(title: string, sheet?: OwnSheet): boolean {
   const others = keptSheets().all.filter((each) => each.title !== title);
-  return keepText(SHEETS, JSON.stringify([...others, ...(sheet ? [sheet] : [])].slice(-MOST_KEPT).map(ownSheetText)));
+  return keepText(SHEETS, JSON.stringify([...others, ...(sheet ? [sheet] : [])].slice(-MOST_OWN_KEPT).map(ownSheetText)));
 } // prettier-ignore
 
 /** Whether a key of storage is that of the sheet on the desk: another tab has changed it. */

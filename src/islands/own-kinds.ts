@@ -7,6 +7,6 @@ export type KindsById = ReadonlyMap<string, QuestionKind>;
 
 /** All of them by id. What reads formulas is fetched only for a sheet that has some. */
 export async function kindsById(list: string, own: readonly OwnQuestion[]): Promise<KindsById> {
-  const made = own.length === 0 ? [] : await import('../exercises/own/own-kind.ts').then(({ kindOf }) => own.map(kindOf)); // prettier-ignore
+  const made = own.length === 0 ? [] : await import('../exercises/own/own-kind.ts').then(({ kindOfOwnQuestion }) => own.map(kindOfOwnQuestion)); // prettier-ignore
   return new Map([...kindsOf(list), ...made].map((kind) => [kind.id, kind]));
 }

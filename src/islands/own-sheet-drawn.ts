@@ -5,7 +5,7 @@ import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import type { OwnQuestion } from '../exercises/own/own-question.ts';
 import { askingOwn, settling, type Drawings, type Evenness, type Item, type OwnAsked, type OwnSheet } from '../exercises/own/own-sheet.ts'; // prettier-ignore
-import { ownMark } from '../exercises/own/own-text.ts';
+import { ownSheetMark } from '../exercises/own/own-text.ts';
 import { keepDraft } from './own-kept.ts';
 import { kindsById, type KindsById } from './own-kinds.ts';
 import { drawnInSteps, versionsInTurn } from './use-kinds.ts';
@@ -126,7 +126,7 @@ export function useDrawnOwnSheet(list: string, say: (sentence: string) => void) 
     isSettled,
     asked,
     versionsOf,
-    mark: createMemo(() => (isSettled() ? ownMark(settled()!.sheet) : '')),
+    mark: createMemo(() => (isSettled() ? ownSheetMark(settled()!.sheet) : '')),
     numbers: () => Array.from({ length: sheet().versions }, (_, i) => i + 1),
   };
 }

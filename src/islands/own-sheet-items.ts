@@ -1,6 +1,6 @@
 // What a trainer does to the questions of an own sheet: add or swap one, move it, keep its draw, take it out.
 import { createSignal } from 'solid-js';
-import { freshKey, noteOf, OWN_LIMITS } from '../exercises/own/own-sheet.ts';
+import { freshKey, noteOf, OWN_SHEET_LIMITS } from '../exercises/own/own-sheet.ts';
 import type { QuestionKind } from '../exercises/question.ts';
 import { focusAfter } from './focus-after.ts';
 import type { DrawnOwnSheet } from './own-sheet-drawn.ts';
@@ -17,8 +17,8 @@ export function useOwnSheetItems(desk: DrawnOwnSheet, say: (sentence: string) =>
       say(`“${kind.title}” stands in place of question ${place + 1}.`);
       return void setSwapping(undefined);
     }
-    if (items.length === OWN_LIMITS.items)
-      return void say(`A sheet has at most ${OWN_LIMITS.items} questions.`);
+    if (items.length === OWN_SHEET_LIMITS.items)
+      return void say(`A sheet has at most ${OWN_SHEET_LIMITS.items} questions.`);
     change({ items: [...items, { kind: kind.id, key: freshKey(items), marks: 1 }] });
     say(`“${kind.title}” is question ${sheet().items.length}.`);
   };

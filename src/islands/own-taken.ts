@@ -41,7 +41,7 @@ export function readTaken(kept: string, count: number): TakenOwnSheet | undefine
 }
 
 /** The day of a time, by this machine's clock: 2026-05-14. */
-export function dayOf(time: number): string {
+export function localDay(time: number): string {
   const at = new Date(time);
   return [at.getFullYear(), at.getMonth() + 1, at.getDate()].map((part) => String(part).padStart(2, '0')).join('-'); // prettier-ignore
 }

@@ -1,11 +1,11 @@
 // What was read, done and signed on the path, in this browser.
 import { createSignal } from 'solid-js';
 import { isServer } from 'solid-js/web';
-import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { decodeTicks, encodeTicks, type Ticks } from '../path/text.ts';
 
-const KEY = keyOf('first-weeks');
-const ASIDE = keyOf('first-weeks-kept-aside');
+const KEY = storageKey('first-weeks');
+const ASIDE = storageKey('first-weeks-kept-aside');
 
 function kept(): Ticks {
   const text = isServer ? null : keptText(KEY);
@@ -32,7 +32,7 @@ if (!isServer) {
 export { ticks, isKept };
 
 /** Marks a step as done on a day, or takes the mark away. */
-export function tick(id: string, day: string | undefined): void {
+export function markStep(id: string, day: string | undefined): void {
   const { [id]: _, ...others } = ticks();
   const next = day === undefined ? others : { ...others, [id]: day };
   setTicks(next);

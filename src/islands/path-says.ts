@@ -1,10 +1,10 @@
 // What comes next, in words with their links, for every page that says it.
 import { formatCount } from '../core/format.ts';
 import type { Stage } from '../house/figures.ts';
-import type { Next } from '../path/next.ts';
+import type { Next } from '../path/next-on-path.ts';
 import { openLesson, type OpenLesson } from '../path/open-lesson.ts';
 import { addressOfStep, type Lesson, type PathStage, type LessonStep } from '../path/steps.ts';
-import { inWords } from './today.ts';
+import { dateInWords } from './today.ts';
 
 /** Names that a page carries for its island. */
 export interface Names {
@@ -30,7 +30,7 @@ export interface SaidSentence {
 /** Practice of some kinds; a stage's own leads back to it. */
 export const practiceAt = (kinds: readonly string[], stage: Stage) =>
   `practice/#kinds=${kinds.join(',')}&stage=${stage}`;
-export const titleOf = (stage: Stage) => stage[0]!.toUpperCase() + stage.slice(1);
+export const stageTitle = (stage: Stage) => stage[0]!.toUpperCase() + stage.slice(1);
 
 /** What a step is called. */
 export function stepSays(step: LessonStep, { kinds, guesses }: Names): string {
@@ -57,7 +57,7 @@ export function nextSays(next: Next, names: Names): SaidSentence {
       pieces: ['All is signed. ', { at: 'practice/', says: 'Practice' }, ' goes on asking what would fade.'],
     };
   const { stage } = next.stage;
-  const title = titleOf(stage);
+  const title = stageTitle(stage);
   if (next.because === 'missed')
     return {
       pieces: [
@@ -81,7 +81,7 @@ export function nextSays(next: Next, names: Names): SaidSentence {
   if (next.because === 'wait')
     return {
       pieces: [
-        `All that ${stage} asks is right once. Come back on ${inWords(next.from)}: what is right again then counts.`,
+        `All that ${stage} asks is right once. Come back on ${dateInWords(next.from)}: what is right again then counts.`,
       ],
     };
   if (next.because === 'sign')

@@ -19,5 +19,5 @@ export function steadyEnds(values: readonly number[], marks: number, before?: Ax
 }
 
 /** The marks of an axis: whole where it counts. */
-export const marksOf = (ends: AxisEnds, marks: number, isWhole: boolean): readonly number[] =>
+export const axisMarks = (ends: AxisEnds, marks: number, isWhole: boolean): readonly number[] =>
   axisTicks(ends, marks, isWhole ? 1 : 0);

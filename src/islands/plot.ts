@@ -3,7 +3,7 @@
 export type Scale = (value: number) => number;
 
 /** A straight scale that takes the least and greatest of `values` to two places on the page. */
-export function span(values: readonly number[], from: number, to: number): Scale {
+export function scaleOver(values: readonly number[], from: number, to: number): Scale {
   const [low, high] = [Math.min(...values), Math.max(...values)];
   const slope = high === low ? 0 : (to - from) / (high - low);
   return (value) => from + slope * (value - low);

@@ -5,12 +5,12 @@ import type { Predict } from '../predict/define.ts';
 import { PredictView } from './PredictView.tsx';
 
 const stages: Readonly<Record<Stage, () => Promise<readonly Predict[]>>> = {
-  malting: async () => (await import('../predict/malting.ts')).malting,
-  milling: async () => (await import('../predict/milling.ts')).milling,
-  mashing: async () => (await import('../predict/mashing.ts')).mashing,
-  fermenting: async () => (await import('../predict/fermenting.ts')).fermenting,
-  distilling: async () => (await import('../predict/distilling.ts')).distilling,
-  maturing: async () => (await import('../predict/maturing.ts')).maturing,
+  malting: async () => (await import('../predict/malting.ts')).maltingPredicts,
+  milling: async () => (await import('../predict/milling.ts')).millingPredicts,
+  mashing: async () => (await import('../predict/mashing.ts')).mashingPredicts,
+  fermenting: async () => (await import('../predict/fermenting.ts')).fermentingPredicts,
+  distilling: async () => (await import('../predict/distilling.ts')).distillingPredicts,
+  maturing: async () => (await import('../predict/maturing.ts')).maturingPredicts,
 };
 
 /** Puts the question of its name into its place. Fails when a part of the script does not come. */

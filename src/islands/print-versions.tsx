@@ -3,7 +3,7 @@ import { createSignal, For, Show, type JSX } from 'solid-js';
 import type { PrintedPart } from './PaperQuestion.tsx';
 import { printPart } from './print-part.ts';
 
-export const partTitles: Readonly<Record<PrintedPart, string>> = {
+export const printButtonTitles: Readonly<Record<PrintedPart, string>> = {
   questions: 'Print the questions',
   answers: 'Print the answers with working',
   key: 'Print the marking key',
@@ -16,7 +16,7 @@ export function PrintButtons(props: {
   readonly print: (part: PrintedPart) => void;
 }) {
   return (
-    <For each={Object.entries(partTitles) as [PrintedPart, string][]}>
+    <For each={Object.entries(printButtonTitles) as [PrintedPart, string][]}>
       {([part, title]) => (
         <button type="button" disabled={!props.isReady} onClick={() => props.print(part)}>
           {title}

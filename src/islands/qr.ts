@@ -2,7 +2,7 @@
 import { encode } from 'uqr';
 
 /** Bytes of an address that go into one picture: of version 25, 117 modules wide, level M; a phone reads no denser one off a screen with ease. */
-export const MOST_BYTES = 997;
+export const MOST_QR_BYTES = 997;
 const QUIET = 4; // modules of white around the code, by the standard
 
 export interface Code {
@@ -14,10 +14,10 @@ export interface Code {
 
 /** True when an address goes into one picture. */
 export const fitsPicture = (address: string): boolean =>
-  new TextEncoder().encode(address).length <= MOST_BYTES;
+  new TextEncoder().encode(address).length <= MOST_QR_BYTES;
 
 /** The picture of an address; undefined when it would be too dense. */
-export function codeOf(address: string): Code | undefined {
+export function qrCodeOf(address: string): Code | undefined {
   if (!fitsPicture(address)) return undefined;
   const { data, size, version } = encode(address, { ecc: 'M', border: QUIET });
   const rows = data.map((row, y) =>

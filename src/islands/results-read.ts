@@ -2,7 +2,14 @@
 import { csvOf } from '../exercises/csv.ts';
 import { resultsJson } from '../exercises/exchange/results-json.ts';
 import { families } from '../exercises/families.ts';
-import { eachOnce, missedIn, missesOf, readResult, scoreOf, type SheetResult } from '../exercises/result.ts';
+import {
+  resultsOnce,
+  missedIn,
+  missesOf,
+  readResult,
+  scoreOfMarks,
+  type SheetResult,
+} from '../exercises/result.ts';
 import { alikeNotes } from '../exercises/results-alike.ts';
 import { saveFile } from './save-file.ts';
 
@@ -22,7 +29,7 @@ export function resultsIn(text: string): ResultsRead {
     .split(/\s+/)
     .filter((line) => line !== '')
     .map(readResult);
-  const { results, notes } = eachOnce(readings.filter((each) => typeof each !== 'string'));
+  const { results, notes } = resultsOnce(readings.filter((each) => typeof each !== 'string'));
   const damaged = readings.filter((each) => typeof each === 'string');
   return {
     results,
@@ -60,7 +67,7 @@ export const saveAsCsv = (results: readonly SheetResult[]): void =>
         result.version,
         result.day ?? '',
         result.attempt ?? '',
-        scoreOf(result),
+        scoreOfMarks(result),
         result.marks.length,
         blanksOf(result),
         missedIn(result).join(' '),

@@ -1,9 +1,9 @@
 // The frame of the drawn spirit run, and the names of its parts.
 
-export const [WIDTH, HEIGHT] = [720, 440];
-export const MARGIN = { left: 52, right: 20, top: 40, bottom: 44 };
-export const STRONGEST = 90; // % vol at the top of the drawing: stronger than any pot still gives
-export const FOOT = HEIGHT - MARGIN.bottom;
+export const [RUN_WIDTH, RUN_HEIGHT] = [720, 440];
+export const RUN_MARGIN = { left: 52, right: 20, top: 40, bottom: 44 };
+export const STRONGEST_SHOWN = 90; // % vol at the top of the drawing: stronger than any pot still gives
+export const RUN_FOOT = RUN_HEIGHT - RUN_MARGIN.bottom;
 
 export const runParts = {
   foreshots: 'Foreshots',

@@ -64,7 +64,7 @@ function finderOf(words: string): (text: string, from: number) => Place | undefi
 }
 
 /** The quantity that each correction speaks of, by its number in the list; nothing where its words are gone. */
-export function placesOf(
+export function placesOfCorrections(
   corrections: readonly Correction[],
   text: string,
   quantities: readonly ReadQuantity[],
@@ -93,7 +93,7 @@ export function settledBy(
   text: string,
   quantities: readonly ReadQuantity[],
 ): SettledMarks {
-  const places = placesOf(corrections, text, quantities);
+  const places = placesOfCorrections(corrections, text, quantities);
   return Object.fromEntries(
     places.flatMap((place, i) => (place === undefined ? [] : [[place, corrections[i]!.figure]])),
   ) as SettledMarks;

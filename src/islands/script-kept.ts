@@ -1,8 +1,8 @@
 // The reader's talks: their text form, and the browser in which they are kept by name, one open and the others on a shelf.
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { plainName } from '../house/name.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from '../house/shelf.ts';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { readCorrections, type Correction } from './script-corrections.ts';
 
 export interface Talk {
@@ -11,12 +11,12 @@ export interface Talk {
   readonly corrections: readonly Correction[];
 }
 
-export const LONGEST = 100_000; // characters of a talk that are read; a tour has some 15,000
+export const LONGEST_TALK = 100_000; // characters of a talk that are read; a tour has some 15,000
 const FORMAT = 'malt-spirit-talk';
 const VERSION = 1;
-export const FIRST_NAME = 'My talk';
-const OPEN = keyOf('script');
-const SHELF = keyOf('scripts');
+export const FIRST_TALK_NAME = 'My talk';
+const OPEN = storageKey('script');
+const SHELF = storageKey('scripts');
 
 /** The text that keeps a talk, in the browser and in a file. */
 export const encodeTalk = ({ name, text, corrections }: Talk): string =>
@@ -29,9 +29,9 @@ export function decodeTalk(kept: string | null): Talk | undefined {
     if (typeof data !== 'object' || data === null) return undefined;
     const { format, version, name, text, corrections, settled } = data as Readonly<Record<string, unknown>>;
     if (format !== undefined && (format !== FORMAT || version !== VERSION)) return undefined;
-    if (typeof text !== 'string' || text.length > LONGEST) return undefined;
+    if (typeof text !== 'string' || text.length > LONGEST_TALK) return undefined;
     return {
-      name: (typeof name === 'string' && plainName(name)) || FIRST_NAME,
+      name: (typeof name === 'string' && plainName(name)) || FIRST_TALK_NAME,
       text,
       corrections: readCorrections(text, corrections ?? settled),
     };
@@ -45,10 +45,12 @@ export function talkOfFile(fileName: string, content: string): Talk | { readonly
   const saved = decodeTalk(content);
   if (saved) return saved;
   if (content.startsWith(`{"format":"${FORMAT}"`))
-    return { problem: `${shown(fileName)} cannot be read as a talk by this handbook. Nothing was changed.` };
+    return {
+      problem: `${quotedGiven(fileName)} cannot be read as a talk by this handbook. Nothing was changed.`,
+    };
   return {
-    name: plainName(fileName.replace(/\.[^.]*$/, '')) || FIRST_NAME,
-    text: content.slice(0, LONGEST),
+    name: plainName(fileName.replace(/\.[^.]*$/, '')) || FIRST_TALK_NAME,
+    text: content.slice(0, LONGEST_TALK),
     corrections: [],
   };
 }
@@ -79,8 +81,8 @@ export const dropTalk = (name: string): boolean => keepTalks(withoutHouse(keptTa
 /** What is wrong with a name for a talk, or nothing. */
 export function talkNameProblem(wanted: string): string | undefined {
   if (plainName(wanted) !== wanted || wanted === '')
-    return `The name of the talk: “${shown(wanted)}” was given; it can have up to 80 characters on one line, at least one of them a letter or sign, and none that cannot be seen.`;
+    return `The name of the talk: “${quotedGiven(wanted)}” was given; it can have up to 80 characters on one line, at least one of them a letter or sign, and none that cannot be seen.`;
   return Object.hasOwn(keptTalks(), wanted)
-    ? `The name of the talk: you have one called “${shown(wanted)}” already; choose another.`
+    ? `The name of the talk: you have one called “${quotedGiven(wanted)}” already; choose another.`
     : undefined;
 }

@@ -1,11 +1,11 @@
 // The few figures of the other door, as they were typed: kept in the browser, and put into words a line each.
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import type { Line } from '../core/line/line.ts';
 import { plain, quotableFigures, quotableNames, type QuotableName } from '../core/cross-check/quoted.ts';
 import { ofHouse } from '../talk/own-house.ts';
 import { decodeTalk, encodeTalk, type Talk } from './script-kept.ts';
 
-const KEY = keyOf('quoted');
+const KEY = storageKey('quoted');
 const LONGEST = 60; // characters of a figure as older builds kept it
 
 /** A line that names a figure outright, so that its number is taken for nothing else. */

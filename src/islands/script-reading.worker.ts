@@ -11,7 +11,7 @@ import { mentionsIn, type Mention } from '../talk/words.ts';
 import { cutIntoRooms, type Cut, type RoomOf } from '../walk/cut.ts';
 import { wordsFor } from './script-because.ts';
 import { settledBy, type Correction } from './script-corrections.ts';
-import { quotedOf, readLines, takenIn, tellings, type TakenFor, type UnsureMark } from './script-taken.ts';
+import { quotedOf, readLines, takenIn, tellingsIn, type TakenFor, type UnsureMark } from './script-taken.ts';
 import { toldTwice, type ToldTwice } from './script-twice.ts';
 import { verdictOf, type TalkVerdict } from './script-verdict.ts';
 
@@ -70,7 +70,7 @@ function read(asked: TalkAsked): TalkRead {
       ? undefined
       : reconcile(quoted, distilledIn(readPart(plantPart, asked.plant).value));
   const verdict = answer && !isRefusal(answer) ? verdictOf(answer) : undefined;
-  const twice = toldTwice(taken, tellings(text, script.quantities, settled, taken));
+  const twice = toldTwice(taken, tellingsIn(text, script.quantities, settled, taken));
   const placed = script.quantities.map(({ start, end }) => ({ start, end, ...taken[start] }));
   const cuts = asked.rooms && { cuts: cutIntoRooms(text, placed, asked.rooms) };
   return { ...asked, script, open, taken, because, unsure, twice, quoted, answer, verdict, ...cuts };

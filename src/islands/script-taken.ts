@@ -7,7 +7,7 @@ import { readSaid } from '../talk/said.ts';
 import { readScript, type ReadQuantity, type ReadScript } from '../talk/script.ts';
 import { NOT_OURS, type SettledMarks } from '../talk/settled.ts';
 import { inUnit } from '../talk/units.ts';
-import { canBe } from './script-units.ts';
+import { canBeFigure } from './script-units.ts';
 
 /** What a quantity is taken for, and by whom. */
 export interface TakenMark {
@@ -25,7 +25,7 @@ export interface UnsureMark {
   readonly choices: readonly TalkFigureId[];
 }
 
-export const SURE = 0.8; // a confidence from which a proposal is used without asking
+export const SURE_FROM = 0.8; // a confidence from which a proposal is used without asking
 const WORTH_ASKING = 0.3; // and from which one is asked at all, in a talk that tells much that is no figure
 const BY_ITSELF = 0.7; // a chance by its own words from which a telling may speak against another; nothing is used of it, both are shown
 const CHOICES = 3;
@@ -38,7 +38,7 @@ function namedBefore(text: string, { start, unit }: ReadQuantity): TalkFigureId 
   const line = text.slice(Math.max(0, start - 80), start).replace(saying, '');
   const words = line.slice(Math.max(...['\n', ',', ';', '. '].map((mark) => line.lastIndexOf(mark))) + 1);
   const figure = byLabel.get(words.trim().toLowerCase());
-  return figure && canBe(unit, figure) ? figure : undefined;
+  return figure && canBeFigure(unit, figure) ? figure : undefined;
 }
 
 /** The ends of a quantity in the unit of a figure that was not proposed for it. */
@@ -68,14 +68,14 @@ function takenFor(text: string, quantity: ReadQuantity, settled: SettledMarks): 
   const own = settled[quantity.start];
   if (own === NOT_OURS) return undefined;
   const name = own ?? namedBefore(text, quantity);
-  const sure = quantity.confidence >= SURE ? quantity.figure : undefined;
+  const sure = quantity.confidence >= SURE_FROM ? quantity.figure : undefined;
   const figure = name ?? sure;
   if (figure === undefined) return undefined;
   return { figure, said: saidFor(text, quantity, figure), by: own ? 'you' : name ? 'name' : 'reader' };
 }
 
 /** What a quantity might be, the likeliest first. */
-export const choicesOf = ({ figure, runnersUp }: ReadQuantity): readonly TalkFigureId[] =>
+export const likelyReadings = ({ figure, runnersUp }: ReadQuantity): readonly TalkFigureId[] =>
   [...new Set([...(figure ? [figure] : []), ...runnersUp])].slice(0, CHOICES);
 
 /** A text read; of a few figures each line stands by itself, so that 6 above “Weeks a year” is not six weeks. */
@@ -96,7 +96,7 @@ export function takenIn(
     const found = takenFor(text, quantity, settled);
     if (found) taken[start] = found;
     else if (settled[start] === undefined && (asksAll || confidence >= WORTH_ASKING)) {
-      const choices = choicesOf(quantity);
+      const choices = likelyReadings(quantity);
       if (choices.length > 0) unsure.push({ start, end, choices });
     }
   }
@@ -104,7 +104,7 @@ export function takenIn(
 }
 
 /** What is not taken for a figure, though by its own words it would be one: it may tell otherwise what is told already. */
-export function tellings(text: string, quantities: readonly ReadQuantity[], settled: SettledMarks, taken: TakenFor): TakenFor {
+export function tellingsIn(text: string, quantities: readonly ReadQuantity[], settled: SettledMarks, taken: TakenFor): TakenFor {
   return Object.fromEntries(
     quantities.flatMap((quantity) => {
       const { start, byItself } = quantity;

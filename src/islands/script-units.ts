@@ -13,7 +13,7 @@ const alike: Partial<Record<SaidDimension, readonly SaidDimension[]>> = {
 };
 
 /** True when a quantity of a unit can be a figure; a number without a unit can be any. */
-export function canBe(unit: string, figure: TalkFigureId): boolean {
+export function canBeFigure(unit: string, figure: TalkFigureId): boolean {
   const dimension = dimensions.get(unit);
   if (dimension === undefined) return true;
   const takes: readonly SaidDimension[] = talkFigures[figure].takes;

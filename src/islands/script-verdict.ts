@@ -1,6 +1,6 @@
 // What a talk comes to: one sentence with the sum that decides, and the sentences that follow.
 import type { Reconciliation } from '../core/cross-check/reconcile.ts';
-import { sentences } from '../core/cross-check/verdict.ts';
+import { findingSentences } from '../core/cross-check/verdict.ts';
 
 export interface TalkVerdict {
   readonly first: string;
@@ -9,7 +9,7 @@ export interface TalkVerdict {
 
 /** The sentence that comes first, with the sum where it does not hold one itself, and the others. */
 export function verdictOf(found: Reconciliation): TalkVerdict {
-  const [first = '', ...rest] = sentences(found);
+  const [first = '', ...rest] = findingSentences(found);
   const sum = found.impossible.length > 0 ? undefined : rest.find((each) => isSum(each, found));
   return {
     first: sum === undefined ? first : `${first} ${sum}`,

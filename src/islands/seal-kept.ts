@@ -3,10 +3,10 @@ import { jsonIn } from '../core/reading/data.ts';
 import { quietly, record, text, written } from '../core/reading/given.ts';
 import { readSealKey, sealKeyText } from '../handing/sealing.ts';
 import type { SecretKey } from '../handing/signing.ts';
-import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
 
-const KEY = keyOf('seal-key');
-const SEALS = keyOf('seals');
+const KEY = storageKey('seal-key');
+const SEALS = storageKey('seals');
 const LONGEST = 2_000_000; // characters of all seals together; the oldest go first
 
 /** The key that is kept here; a sentence where it cannot be read. */

@@ -13,7 +13,7 @@ export async function sealedLink(sheet: SealedSheet): Promise<string> {
 }
 /** Whether the end of an address is a sheet that waits to be sealed. */
 export const isSheetToSeal = (hash: string): boolean => /^#(?:sheet|own)=/.test(hash);
-export const isTooLong = (link: string): boolean => link.length > LONGEST;
+export const isSealedLinkTooLong = (link: string): boolean => link.length > LONGEST;
 
 /** The sealed sheet of an address; undefined where there is none, a sentence where it cannot be read. */
 export async function readSealedLink(address: string): Promise<SealedSheet | string | undefined> {
@@ -21,7 +21,7 @@ export async function readSealedLink(address: string): Promise<SealedSheet | str
   if (at < 0) return undefined;
   const hash = address.slice(at).trim();
   const damaged = 'This link to a sealed sheet is damaged; ask whoever sent it to send it once more.';
-  if (isTooLong(hash)) return damaged;
+  if (isSealedLinkTooLong(hash)) return damaged;
   const { unpackedText } = await import('../house/packed.ts');
   const text = unpackedText(hash.slice(MARK.length));
   return text === undefined ? damaged : readSealed(text);

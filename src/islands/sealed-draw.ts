@@ -4,16 +4,16 @@ import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { askingOwn, settling, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { pinnedIn } from '../exercises/own/pinned.ts';
-import { ownMark, ownSheetText, readOwnSheet } from '../exercises/own/own-text.ts';
+import { ownSheetMark, ownSheetText, readOwnSheet } from '../exercises/own/own-text.ts';
 import type { Question } from '../exercises/question.ts';
-import { aboutSource, askedOnly, readSource, rulesOf, seenText, sourceText, type SealedRules, type SealedSheet, type SealedSource } from '../exercises/sealed/sealed-sheet.ts'; // prettier-ignore
+import { aboutSource, askedOnly, readSource, rulesOfSealed, textAsked, sourceText, type SealedRules, type SealedSheet, type SealedSource } from '../exercises/sealed/sealed-sheet.ts'; // prettier-ignore
 import { readSheetLink, sheetLink } from '../exercises/sheet-link.ts';
-import { asking, fingerprint, fixing, type Worksheet } from '../exercises/worksheet.ts';
+import { askingSheet, sheetMark, fixingSheet, type Worksheet } from '../exercises/worksheet.ts';
 import { digestOf, sealedTo, unsealed } from '../handing/sealing.ts';
 import { publicOf, type SecretKey } from '../handing/signing.ts';
 import { fromBase64url, toBase64url } from '../house/base64url.ts';
 import { packedBytes, unpackedBytes } from '../house/packed.ts';
-import { chanceId } from './class-kept.ts';
+import { randomId } from './class-kept.ts';
 import { kindsById } from './own-kinds.ts';
 import { drawnInSteps } from './use-kinds.ts';
 
@@ -51,7 +51,7 @@ async function drawn(source: SealedSource['sheet'], list: string): Promise<Drawn
       if (!asked) return LOST;
       versions.push(asked.map(({ question, item }) => ({ question, marks: item.marks })));
     }
-    return { title: own.title || 'A sheet', mark: ownMark(own), passMark: own.passMark, minutes: own.minutes, versions, address: await deskOf(source) }; // prettier-ignore
+    return { title: own.title || 'A sheet', mark: ownSheetMark(own), passMark: own.passMark, minutes: own.minutes, versions, address: await deskOf(source) }; // prettier-ignore
   }
   const read = readSheetLink(source.link);
   if (!read || 'problem' in read) return read?.problem ?? 'What is in the seal is no sheet.';
@@ -59,11 +59,11 @@ async function drawn(source: SealedSource['sheet'], list: string): Promise<Drawn
   await lineReady(sheet.house);
   const versions: { question: Question; marks: number }[][] = [];
   for (let version = 1; version <= sheet.versions; version++) {
-    const asked = await drawnInSteps(asking(sheet, version, kindsOf(list)), []);
+    const asked = await drawnInSteps(askingSheet(sheet, version, kindsOf(list)), []);
     if (!asked) return LOST;
     versions.push(asked.map(({ question }) => ({ question, marks: 1 })));
   }
-  return { title: 'A sheet', mark: fingerprint(source.link), passMark: 0, minutes: 0, versions, address: await deskOf(source) }; // prettier-ignore
+  return { title: 'A sheet', mark: sheetMark(source.link), passMark: 0, minutes: 0, versions, address: await deskOf(source) }; // prettier-ignore
 }
 
 /** The sheet drawn anew under a name made by chance, which nobody can guess; one whose questions keep their numbers stays as it is. */
@@ -73,14 +73,14 @@ async function anew(from: Sealable, list: string): Promise<SealedSource['sheet']
     if (pinnedIn(from.own) > 0) return { own: ownSheetText(from.own) };
     await lineReady(own.house);
     const kinds = await kindsById(list, own.own).catch(() => undefined);
-    const made = kinds && (await drawnInSteps(settling({ ...own, seed: chanceId(SEED_SIGNS), generator: GENERATOR }, kinds), [])); // prettier-ignore
+    const made = kinds && (await drawnInSteps(settling({ ...own, seed: randomId(SEED_SIGNS), generator: GENERATOR }, kinds), [])); // prettier-ignore
     if (!made) return LOST;
     if (made.evenness.missing.length > 0) return 'One of the questions cannot be drawn for this house: swap it or take it out first.'; // prettier-ignore
     return { own: ownSheetText(made.sheet) };
   }
   const { notes: _, ...sheet } = from.sheet;
   await lineReady(sheet.house);
-  const made = await drawnInSteps(fixing({ ...sheet, seed: chanceId(SEED_SIGNS), generator: GENERATOR }, kindsOf(list)), []); // prettier-ignore
+  const made = await drawnInSteps(fixingSheet({ ...sheet, seed: randomId(SEED_SIGNS), generator: GENERATOR }, kindsOf(list)), []); // prettier-ignore
   return made ? { link: sheetLink(made) } : LOST;
 }
 
@@ -90,12 +90,12 @@ export async function sealSheet(from: Sealable, key: SecretKey, title: string, l
   if (typeof sheet === 'string') return sheet;
   const as = await drawn(sheet, list);
   if (typeof as === 'string') return as;
-  const of = { ...as, ...rulesOf(as, set) };
+  const of = { ...as, ...rulesOfSealed(as, set) };
   if (of.versions.some((asked) => asked.length === 0)) return 'This sheet has no questions.';
-  const id = chanceId();
+  const id = randomId();
   const versions = of.versions.map((asked, i) => ({ version: i + 1, questions: asked.map(({ question, marks }) => askedOnly(question, marks)) }));
   const seen: Record<string, string> = {};
-  for (const { version, questions } of versions) seen[version] = await digestOf(seenText(questions));
+  for (const { version, questions } of versions) seen[version] = await digestOf(textAsked(questions));
   const seal = await sealedTo(publicOf(key), aboutSource(id), packedBytes(sourceText({ sheet, seen, ...(set && set.minutes + set.passMark > 0 ? { rules: set } : {}) })));
   return { sealed: { id, title: title || of.title, minutes: of.minutes, to: publicOf(key), versions, seal: toBase64url(seal) }, drawn: of };
 } // prettier-ignore
@@ -128,5 +128,5 @@ export async function openSheet(
   const source = await sourceIn(id, seal, key);
   if (typeof source === 'string') return source;
   const of = await drawn(source.sheet, list);
-  return typeof of === 'string' ? of : { ...of, ...rulesOf(of, source.rules), seen: source.seen };
+  return typeof of === 'string' ? of : { ...of, ...rulesOfSealed(of, source.rules), seen: source.seen };
 }

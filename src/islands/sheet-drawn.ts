@@ -6,8 +6,8 @@ import type { InSteps } from '../exercises/in-steps.ts';
 import type { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
 import { lineReady } from '../exercises/own-line.ts';
 import { sheetLink } from '../exercises/sheet-link.ts';
-import { asking, fingerprint, firstKinds, fixing, poolOf, type AskedQuestion, type Worksheet } from '../exercises/worksheet.ts'; // prettier-ignore
-import { turn } from '../house/turn.ts';
+import { askingSheet, sheetMark, firstKinds, fixingSheet, poolOf, type AskedQuestion, type Worksheet } from '../exercises/worksheet.ts'; // prettier-ignore
+import { nextTask } from '../house/next-task.ts';
 import { drawnInSteps, versionsInTurn } from './use-kinds.ts';
 
 /** The sheet, how it is changed, and what it draws; nothing is drawn before `begin`. */
@@ -33,12 +33,12 @@ export function useDrawnSheet(first: Worksheet, kinds: ReturnType<typeof kindsOf
     await lineReady(of.house);
     return drawnInSteps(work, firstKinds(of, kinds));
   };
-  const versionOf = (of: Worksheet, version: number) => drawing(of, asking(of, version, kinds));
+  const versionOf = (of: Worksheet, version: number) => drawing(of, askingSheet(of, version, kinds));
   /** The sheet with what all its versions draw. */
   const settle = async (): Promise<Worksheet | undefined> => {
     const now = sheet();
     if (settings() === now) return whole();
-    const made = await drawing(now, fixing(now, kinds));
+    const made = await drawing(now, fixingSheet(now, kinds));
     if (made && sheet() === now) {
       setSettings(now);
       setWhole(made);
@@ -50,7 +50,7 @@ export function useDrawnSheet(first: Worksheet, kinds: ReturnType<typeof kindsOf
   const lay = async (asked: readonly AskedQuestion[]) => {
     for (let each = 0; each <= asked.length && drawn()?.asked === asked; each++) {
       setLaid(each);
-      await turn();
+      await nextTask();
     }
   };
   /** The version shown, drawn anew when something else is chosen. */
@@ -81,7 +81,7 @@ export function useDrawnSheet(first: Worksheet, kinds: ReturnType<typeof kindsOf
     isSettled: () => settings() === sheet(),
     settle,
     versionsOf,
-    mark: createMemo(() => (whole() ? fingerprint(sheetLink(whole()!)) : '')),
+    mark: createMemo(() => (whole() ? sheetMark(sheetLink(whole()!)) : '')),
     numbers: () => Array.from({ length: sheet().versions }, (_, i) => i + 1),
   };
 }

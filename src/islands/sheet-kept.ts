@@ -1,11 +1,11 @@
 // The sheet that was last made in this browser, and the one that a trainer begins with.
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { GENERATOR } from '../exercises/draw.ts';
 import { linkProblem, readSheetLink } from '../exercises/sheet-link.ts';
 import { forms, levels, topics } from '../exercises/topics.ts';
 import type { Worksheet } from '../exercises/worksheet.ts';
 
-const KEY = keyOf('sheet');
+const KEY = storageKey('sheet');
 
 /** What the desk shows before anything is chosen. */
 export const firstSheet: Worksheet = {

@@ -1,9 +1,9 @@
 // The sheets that this browser's trainer handed out, by the short name that a result code carries, so that a sheet is found again from a code.
 import { jsonIn } from '../core/reading/data.ts';
 import { quietly, record, text, written } from '../core/reading/given.ts';
-import { keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepText, keptText, storageKey } from '../browser/browser-store.ts';
 
-const KEY = keyOf('sheets-set');
+const KEY = storageKey('sheets-set');
 const LONGEST = 1_000_000; // characters that are kept; the oldest go first
 const ADDRESS = /^(?:sheet|sheet\/own|sheet\/sealed)\/#(?:sheet|own|sealed)=[^\s"<>]{1,60000}$/;
 const MARK = /^[0-9a-z]{7}$/;

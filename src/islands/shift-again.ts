@@ -1,6 +1,6 @@
 // A shift run again to where it stood, a portion at a time so that the page stays awake.
 import type { Course, Logged, Moment } from '../core/shift/course.ts';
-import { cameOf } from './shift-log.ts';
+import { outcomeInLog } from './shift-log.ts';
 
 const PORTION = 150; // steps in one task
 
@@ -26,7 +26,7 @@ export function runAgain<R, S extends Moment, A extends { readonly do: string }>
       for (; came.length < log.length && log[came.length]!.step <= state.step;) {
         const { action } = log[came.length]!;
         const acted = course.act(rig, state, action);
-        came.push(cameOf(state, acted, told.includes(action.do)));
+        came.push(outcomeInLog(state, acted, told.includes(action.do)));
         state = acted.state;
       }
       if (state.step >= step || state.isDone) return then({ state, came });

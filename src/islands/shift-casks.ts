@@ -7,10 +7,10 @@ import {
   type Happening,
   type Which,
 } from '../core/shift/casks/course.ts';
-import { lossOf, MONTHS, rigFor, type Rig } from '../core/shift/casks/rig.ts';
-import { goalsOf, scoreOf, whys } from '../core/shift/casks/score.ts';
+import { lossOfStores, MONTHS, rigOfCasks, type Rig } from '../core/shift/casks/rig.ts';
+import { goalsOfCasks, scoreOfCasks, casksWrongs } from '../core/shift/casks/score.ts';
 import { portionOf } from '../core/spirit/amounts.ts';
-import { houseOfCasks, roundOf, type CasksDone, type CasksShift } from '../shift/casks/shift.ts';
+import { houseOfCasks, roundOfCasks, type CasksDone, type CasksShift } from '../shift/casks/shift.ts';
 import { decodeCasks, encodeCasks } from '../shift/casks/text.ts';
 import { withNext } from '../shift/kept.ts';
 import { SITE } from './shift-hours.ts';
@@ -137,7 +137,7 @@ function wordsOf(action: Action): string {
 }
 
 function end(rig: Rig, state: CasksState, shift: CasksShift): EndTold<CasksDone> {
-  const score = scoreOf(rig, state);
+  const score = scoreOfCasks(rig, state);
   const [first, second] = state.casks;
   const done: CasksDone = {
     first: first.bottles,
@@ -155,7 +155,7 @@ function end(rig: Rig, state: CasksState, shift: CasksShift): EndTold<CasksDone>
       [
         `${name}, L at % vol`,
         bottledAt >= 0 ? `${n(came!.volume, 1)} at ${n(came!.strength, 1)}` : '–',
-        `loses ${n(lossOf(rig, i), 1)} % a year`,
+        `loses ${n(lossOfStores(rig, i), 1)} % a year`,
       ],
       [`${name}, L of pure alcohol to air and leak`, `${n(air!.alcohol, 1)} and ${n(leak!.alcohol, 1)}`, '–'],
     ];
@@ -193,15 +193,15 @@ export const casksPost: Post<Rig, CasksState, Action, CasksDone, CasksShift> = {
   clock: yearsAt,
   first: (seed, name, line) => ({ seed, house: houseOfCasks(name, line), done: [], log: [], step: 0 }),
   rig: (shift) => {
-    const { setup, events } = roundOf(shift);
-    return rigFor(setup, events);
+    const { setup, events } = roundOfCasks(shift);
+    return rigOfCasks(setup, events);
   },
   next: withNext,
   encode: encodeCasks,
   decode: decodeCasks,
   happenings,
   stops: ['year', 'age', 'asks'],
-  whys,
+  whys: casksWrongs,
   turned: [],
   told: ['regauge', 'look', 'nose', 'bottle'],
   wordsOf,
@@ -213,6 +213,6 @@ export const casksPost: Post<Rig, CasksState, Action, CasksDone, CasksShift> = {
   keyed,
   Picture: ShiftPictureCasks,
   names: { firstBottles: 'Bottles of the first cask', secondBottles: 'Bottles of the second', firstAge: 'Age of the first', secondAge: 'Age of the second', regauge: 'Regauged before bottling', leak: 'The leak', work: 'Looks', care: 'Care, dangers apart', danger: 'Danger' },
-  goals: goalsOf,
+  goals: goalsOfCasks,
   end,
 }; // prettier-ignore

@@ -1,5 +1,5 @@
 // The reader's shift of a kind in this browser. One that cannot be read is set aside, and never written over.
-import { keepAside, keepText, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
 
 type Problem = { readonly problem: string };
 
@@ -16,7 +16,7 @@ export interface Desk {
 
 /** Where a kind of shift is kept, by its id. */
 export function keeperOf<K extends object>(id: string, encode: (shift: K) => string, decode: (text: string) => K | Problem) {
-  const [key, aside, deskKey] = [keyOf(id), keyOf(`${id}-kept-aside`), keyOf(`${id}-desk`)];
+  const [key, aside, deskKey] = [storageKey(id), storageKey(`${id}-kept-aside`), storageKey(`${id}-desk`)];
   let isHeld = false; // what stands there could neither be read nor set aside
   return {
     /** The shift that was kept, or why it cannot be read; undefined when there is none. */

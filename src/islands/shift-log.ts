@@ -12,13 +12,13 @@ export interface LogWords<S extends Moment, A> {
 }
 
 /** What the log adds to an action's own words: that it was refused; what it found, or why it changed nothing; else nothing. */
-export function cameOf<S>(before: S, { state, says, isRefused }: Acted<S>, isTold: boolean): string {
+export function outcomeInLog<S>(before: S, { state, says, isRefused }: Acted<S>, isTold: boolean): string {
   if (isRefused) return ': refused.';
   return says && (isTold || state === before) ? `. ${says}` : '.';
 }
 
 /** The lines; `came` holds what came of each action of the log. Of what was turned several marks at one time only the last. */
-export function linesOf<S extends Moment, A extends { readonly do: string }>(
+export function logLines<S extends Moment, A extends { readonly do: string }>(
   words: LogWords<S, A>,
   log: readonly Logged<A>[],
   came: readonly string[],

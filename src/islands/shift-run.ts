@@ -5,7 +5,7 @@ import type { KeptShift } from '../shift/kept.ts';
 import { MOST_ACTIONS } from '../shift/text.ts';
 import { runAgain } from './shift-again.ts';
 import type { Desk } from './shift-kept.ts';
-import { cameOf } from './shift-log.ts';
+import { outcomeInLog } from './shift-log.ts';
 import type { Post } from './shift-post.ts';
 import { isRefusal } from '../core/refusal.ts';
 
@@ -21,7 +21,7 @@ interface Desks {
 export const stepsOf = (pace: number): number => Math.max(1, Math.round(pace));
 
 /** True for a round in which nothing was done yet. */
-export const isNew = ({ step, log }: KeptShift<unknown, unknown, unknown>): boolean =>
+export const isUntouched = ({ step, log }: KeptShift<unknown, unknown, unknown>): boolean =>
   step === 0 && log.length === 0;
 
 export function shiftRun<
@@ -122,7 +122,7 @@ export function shiftRun<
     const acted = course.act(own, at, action);
     batch(() => {
       setShift(() => ({ ...now, log: [...now.log, { step: at.step, action }] }));
-      setCame([...came(), cameOf(at, acted, post.told.includes(action.do))]);
+      setCame([...came(), outcomeInLog(at, acted, post.told.includes(action.do))]);
       setState(() => acted.state);
       if (acted.says) setSaid(acted.says);
       if (acted.state.isDone) pause();
@@ -151,10 +151,10 @@ export function shiftRun<
         setState(() => again.state);
         setReplaying(false);
         const left = desk.desk();
-        if (left && left.seed === next.seed && left.round === next.done.length && left.step === again.state.step && !isNew(next)) {
+        if (left && left.seed === next.seed && left.round === next.done.length && left.step === again.state.step && !isUntouched(next)) {
           setSaid(left.said || standsAt(next, again.state));
           if (paces.some(({ steps }) => steps === left.pace)) setPace(left.pace);
-        } else if (!isNew(next)) setSaid(standsAt(next, again.state));
+        } else if (!isUntouched(next)) setSaid(standsAt(next, again.state));
       });
       keepNow();
       then();

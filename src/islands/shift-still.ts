@@ -5,25 +5,31 @@ import { celsius, strength, type Spirit } from '../core/quantity.ts';
 import { isMark } from '../core/shift/course.ts';
 import { stillCourse, valves, type Action, type Valve } from '../core/shift/still/act.ts';
 import { backOf, madeOf } from '../core/shift/still/made.ts';
-import { houseBegins, rigFor, STEP, type Rig } from '../core/shift/still/rig.ts';
-import { corrected, sampleOf } from '../core/shift/still/samples.ts';
-import { goalsOf, scoreOf, whys } from '../core/shift/still/score.ts';
+import { houseBegins, rigOfStill, STILL_STEP, type Rig } from '../core/shift/still/rig.ts';
+import { correctedTo20, sampleOfSafe } from '../core/shift/still/samples.ts';
+import { goalsOfStill, scoreOfStill, stillWrongs } from '../core/shift/still/score.ts';
 import type { ShiftState } from '../core/shift/still/state.ts';
 import { flowOf, litresOver } from '../core/shift/still/step.ts';
-import { drawEvents } from '../shift/still/draw.ts';
+import { drawStillEvents } from '../shift/still/draw.ts';
 import {
-  firstShift,
-  houseOfShift,
-  nextOf,
-  setupOf,
+  firstStillShift,
+  houseOfStill,
+  nextOfShift,
+  setupOfStill,
   type ChargeDone,
   type OwnStill,
   type StillShift,
 } from '../shift/still/shift.ts';
-import { decodeShift, encodeShift } from '../shift/still/text.ts';
+import { decodeStill, encodeStill } from '../shift/still/text.ts';
 import { ShiftPictureStill } from './ShiftPictureStill.tsx';
 import type { Control, EndTold, Post } from './shift-post.ts';
-import { clockAt, happenings, signsOf, stops, wordsOf } from './shift-still-words.ts';
+import {
+  stillClock,
+  stillHappenings,
+  stillSigns,
+  stillStops,
+  stillActionWords,
+} from './shift-still-words.ts';
 
 const keyOfValve: Readonly<Record<Valve, string>> = { charging: 'c', air: 'a', manhole: 'm' };
 const isOpen = (state: ShiftState, valve: Valve) =>
@@ -104,9 +110,9 @@ function gauges(_: Rig, state: ShiftState): readonly (readonly [string, string])
 }
 
 function end(rig: Rig, state: ShiftState, shift: StillShift): EndTold<ChargeDone> {
-  const made = madeOf(state, STEP);
+  const made = madeOf(state, STILL_STEP);
   const { goal } = rig;
-  const score = scoreOf(rig, state);
+  const score = scoreOfStill(rig, state);
   const spirit = ({ volume, strength }: Spirit) => ({ volume, strength });
   const done: ChargeDone = {
     charge: shift.charge,
@@ -128,7 +134,7 @@ function end(rig: Rig, state: ShiftState, shift: StillShift): EndTold<ChargeDone
       ['Heart ended at, % vol', made.ended > 0 ? n(made.ended, 1) : '–', n(rig.setup.cuts.heart, 1)],
       ['Foreshots, L', n(made.foreshots.volume, 0), n(goal.foreshots.volume, 0)],
       ['Feints, L', n(made.feints.volume, 0), n(goal.feints.volume, 0)],
-      ['Minutes', n(made.minutes, 0), n((rig.usualSteps * STEP) / 60, 0)],
+      ['Minutes', n(made.minutes, 0), n((rig.usualSteps * STILL_STEP) / 60, 0)],
     ],
     rounds: `Foreshots and feints go into the next charge. By its own cuts the house settles at ${n(shift.house.settles, 1)} L of pure alcohol in the heart. ${isSettled ? 'This round is within 1 % of that.' : 'This round is not there yet.'}`,
     heads: ['Round', 'charge, L', '% vol', 'heart, L pure', 'points'],
@@ -150,24 +156,24 @@ export const stillPost = (own: () => OwnStill | undefined): Post<Rig, ShiftState
   words: { at: 'still', round: 'charge' },
   course: stillCourse,
   paces: [
-    { steps: 300 / STEP, name: '5 min', after: ' a second' },
-    { steps: 60 / STEP, name: '1 min', after: ' a second' },
-    { steps: 10 / STEP, name: '10 s', after: ' a second' },
-    { steps: 1 / STEP, name: 'real', after: ' time' },
+    { steps: 300 / STILL_STEP, name: '5 min', after: ' a second' },
+    { steps: 60 / STILL_STEP, name: '1 min', after: ' a second' },
+    { steps: 10 / STILL_STEP, name: '10 s', after: ' a second' },
+    { steps: 1 / STILL_STEP, name: 'real', after: ' time' },
   ],
-  clock: clockAt,
-  first: (seed, name, line) => firstShift(seed, houseOfShift(name, line, own())),
-  rig: (shift) => rigFor(setupOf(shift), drawEvents(shift.seed, shift.done.length + 1)),
-  next: nextOf,
-  encode: encodeShift,
-  decode: decodeShift,
-  happenings,
-  stops,
-  whys,
+  clock: stillClock,
+  first: (seed, name, line) => firstStillShift(seed, houseOfStill(name, line, own())),
+  rig: (shift) => rigOfStill(setupOfStill(shift), drawStillEvents(shift.seed, shift.done.length + 1)),
+  next: nextOfShift,
+  encode: encodeStill,
+  decode: decodeStill,
+  happenings: stillHappenings,
+  stops: stillStops,
+  whys: stillWrongs,
   turned: ['steam', 'water'],
   told: ['haze'],
-  wordsOf,
-  signs: signsOf,
+  wordsOf: stillActionWords,
+  signs: stillSigns,
   opening: 'Shut the still, put on water, then steam.',
   gauges,
   gaugesName: 'At the still now',
@@ -176,13 +182,13 @@ export const stillPost = (own: () => OwnStill | undefined): Post<Rig, ShiftState
   hydrometer: {
     stem: { kind: 'strength', limits: [0, 100], mark: 0.2, printed: 5, digits: 1, row: 1, unit: ' % vol', isDenserMore: false },
     jar: (rig, state) => {
-      const sample = sampleOf(rig, state);
+      const sample = sampleOfSafe(rig, state);
       if (isRefusal(sample)) return sample;
-      return { ...sample, at20: (shown) => corrected(strength(shown), celsius(sample.temperature)) };
+      return { ...sample, at20: (shown) => correctedTo20(strength(shown), celsius(sample.temperature)) };
     },
   },
   Picture: ShiftPictureStill,
   names: { strength: 'Strength of the heart', foreshots: 'Foreshots', heart: 'End of the heart', end: 'End of the run', kept: 'Spirit kept', readings: 'Readings', care: 'Care, dangers apart', danger: 'Danger' },
-  goals: goalsOf,
+  goals: goalsOfStill,
   end,
 }); // prettier-ignore

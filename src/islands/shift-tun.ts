@@ -2,14 +2,14 @@
 import { formatNumber as n } from '../core/format.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { isMark } from '../core/shift/course.ts';
-import { isLiquor, sampleOf, tunCourse, wortOf, type Action } from '../core/shift/tun/act.ts';
-import { rigFor, STEP, type Rig } from '../core/shift/tun/rig.ts';
-import { goalsOf, scoreOf, whys } from '../core/shift/tun/score.ts';
+import { isLiquorTemperature, sampleOfWort, tunCourse, wortOf, type Action } from '../core/shift/tun/act.ts';
+import { rigOfTun, TUN_STEP, type Rig } from '../core/shift/tun/rig.ts';
+import { goalsOfTun, scoreOfTun, tunWrongs } from '../core/shift/tun/score.ts';
 import type { Happening, TunState } from '../core/shift/tun/state.ts';
-import { CLOUDY, drainable } from '../core/shift/tun/step.ts';
+import { CLOUDY_ABOVE, drainable } from '../core/shift/tun/step.ts';
 import { withNext } from '../shift/kept.ts';
-import { drawEvents } from '../shift/tun/draw.ts';
-import { houseOfTun, setupOf, type TunDone, type TunShift } from '../shift/tun/shift.ts';
+import { drawTunEvents } from '../shift/tun/draw.ts';
+import { houseOfTun, setupOfTun, type TunDone, type TunShift } from '../shift/tun/shift.ts';
 import { decodeTun, encodeTun } from '../shift/tun/text.ts';
 import { gravityJar, gravityStem, hoursAt, SITE } from './shift-hours.ts';
 import { ShiftPictureTun } from './ShiftPictureTun.tsx';
@@ -29,7 +29,7 @@ const happenings: Readonly<Record<Happening, string>> = {
 
 function keyed(key: string, _: Rig, state: TunState): Action | undefined {
   const liquor = (by: number): Action | undefined =>
-    isLiquor(state.liquor + by) ? { do: 'liquor', to: state.liquor + by } : undefined;
+    isLiquorTemperature(state.liquor + by) ? { do: 'liquor', to: state.liquor + by } : undefined;
   const valve = (by: number): Action | undefined =>
     isMark(state.valve + by) ? { do: 'valve', to: state.valve + by } : undefined;
   switch (key) {
@@ -126,7 +126,7 @@ function gauges(rig: Rig, state: TunState): readonly (readonly [string, string])
     ['Over the bed', isIn ? `${n(drainable(rig, state), 0)} kg` : '–'],
     ['Bed', isSet ? 'set' : tight < 0.25 ? 'open' : tight < 0.55 ? 'pulls' : 'pulls hard'],
     ['Runs', state.flow > 0 ? `${n(state.flow * 60, 0)} kg/h` : 'nothing'],
-    ['Run-off', state.flow > 0 ? (cloud > CLOUDY ? 'cloudy' : 'clear') : '–'],
+    ['Run-off', state.flow > 0 ? (cloud > CLOUDY_ABOVE ? 'cloudy' : 'clear') : '–'],
     ['Collected', `${n(wortOf(state.wort).volume, 0)} L`],
     ['Weak wort', `${n(wortOf(state.weak).volume, 0)} L`],
   ];
@@ -198,7 +198,7 @@ function wordsOf(action: Action): string {
 }
 
 function end(rig: Rig, state: TunState, shift: TunShift): EndTold<TunDone> {
-  const score = scoreOf(rig, state);
+  const score = scoreOfTun(rig, state);
   const { goal } = rig;
   const made = wortOf(state.wort);
   const room = Math.min(1, rig.waters[0] / Math.max(1, state.weak.water)); // more weak wort than the first water takes is let go
@@ -246,20 +246,20 @@ export const tunPost: Post<Rig, TunState, Action, TunDone, TunShift> = {
   words: { at: 'tun', round: 'mash' },
   course: tunCourse,
   paces: [
-    { steps: 10 / STEP, name: '10 min', after: ' a second' },
-    { steps: 5 / STEP, name: '5 min', after: ' a second' },
-    { steps: 1 / STEP, name: '1 min', after: ' a second' },
+    { steps: 10 / TUN_STEP, name: '10 min', after: ' a second' },
+    { steps: 5 / TUN_STEP, name: '5 min', after: ' a second' },
+    { steps: 1 / TUN_STEP, name: '1 min', after: ' a second' },
     { steps: 1, name: '30 s', after: ' a second' },
   ],
-  clock: (step) => hoursAt((step * STEP) / 60),
+  clock: (step) => hoursAt((step * TUN_STEP) / 60),
   first: (seed, name, line) => ({ seed, house: houseOfTun(name, line), done: [], log: [], step: 0 }),
-  rig: (shift) => rigFor(setupOf(shift), drawEvents(shift.seed, shift.done.length + 1)),
+  rig: (shift) => rigOfTun(setupOfTun(shift), drawTunEvents(shift.seed, shift.done.length + 1)),
   next: withNext,
   encode: encodeTun,
   decode: decodeTun,
   happenings,
   stops: ['mashed', 'clear-run', 'pulls', 'set', 'sunk', 'water-in', 'asks', 'drained'],
-  whys,
+  whys: tunWrongs,
   turned: ['liquor', 'valve'],
   told: ['iodine'],
   wordsOf,
@@ -272,12 +272,12 @@ export const tunPost: Post<Rig, TunState, Action, TunDone, TunShift> = {
   hydrometer: {
     stem: gravityStem,
     jar: (rig, state) => {
-      const sample = sampleOf(rig, state);
+      const sample = sampleOfWort(rig, state);
       return isRefusal(sample) ? sample : gravityJar(sample);
     },
   },
   Picture: ShiftPictureTun,
   names: { mash: 'Temperature of the mash', iodine: 'Iodine', bed: 'The bed', gravity: 'Gravity', volume: 'Litres', extract: 'Extract', waters: 'Later waters', readings: 'Readings', care: 'Care, dangers apart', danger: 'Danger' },
-  goals: goalsOf,
+  goals: goalsOfTun,
   end,
 }; // prettier-ignore

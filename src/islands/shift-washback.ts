@@ -3,15 +3,25 @@ import { formatNumber as n } from '../core/format.ts';
 import { litres20 } from '../core/quantity.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { isMark } from '../core/shift/course.ts';
-import { isCooler, sampleOf, washbackCourse, type Action } from '../core/shift/washback/act.ts';
-import { chargerFree, rigFor, STEP, type Rig } from '../core/shift/washback/rig.ts';
-import { goalsOf, scoreOf, whys } from '../core/shift/washback/score.ts';
+import {
+  isCoolerTemperature,
+  sampleOfWash,
+  washbackCourse,
+  type Action,
+} from '../core/shift/washback/act.ts';
+import { chargerFree, rigOfWashback, WASHBACK_STEP, type Rig } from '../core/shift/washback/rig.ts';
+import { goalsOfWashback, scoreOfWashback, washbackWrongs } from '../core/shift/washback/score.ts';
 import type { Happening, WashbackState } from '../core/shift/washback/state.ts';
-import { hourOf, washOf } from '../core/shift/washback/step.ts';
+import { hourSinceFirstWort, washOf } from '../core/shift/washback/step.ts';
 import { WATER_DENSITY } from '../core/spirit/density.ts';
 import { withNext } from '../shift/kept.ts';
-import { drawEvents } from '../shift/washback/draw.ts';
-import { houseOfWashback, setupOf, type WashbackDone, type WashbackShift } from '../shift/washback/shift.ts';
+import { drawWashbackEvents } from '../shift/washback/draw.ts';
+import {
+  houseOfWashback,
+  setupOfWashback,
+  type WashbackDone,
+  type WashbackShift,
+} from '../shift/washback/shift.ts';
 import { decodeWashback, encodeWashback } from '../shift/washback/text.ts';
 import { gravityJar, gravityStem, hoursAt, SITE } from './shift-hours.ts';
 import { ShiftPictureWashback } from './ShiftPictureWashback.tsx';
@@ -35,7 +45,7 @@ function keyed(key: string, _: Rig, state: WashbackState): Action | undefined {
   const mark = (what: 'dose' | 'cooling', by: number): Action | undefined =>
     isMark(state[what] + by) ? { do: what, to: state[what] + by } : undefined;
   const cooler = (by: number): Action | undefined =>
-    isCooler(state.set + by) ? { do: 'set', to: state.set + by } : undefined;
+    isCoolerTemperature(state.set + by) ? { do: 'set', to: state.set + by } : undefined;
   switch (key) {
     case 'e':
       return cooler(0.5);
@@ -136,12 +146,17 @@ function gauges(rig: Rig, state: WashbackState): readonly (readonly [string, str
               : 'over the rim',
     ],
     ['Switcher', state.isSwitching ? 'turns' : 'stands'],
-    ['Yeast', state.pitched < 0 ? 'not in' : `in for ${hoursAt(hourOf(state) - state.pitched)} h`],
+    [
+      'Yeast',
+      state.pitched < 0 ? 'not in' : `in for ${hoursAt(hourSinceFirstWort(state) - state.pitched)} h`,
+    ],
     ['Last read', last ? `${n(last.corrected, 4)}` : '–'],
-    ['Read at', last ? `${hoursAt(last.step * STEP)} h` : '–'],
+    ['Read at', last ? `${hoursAt(last.step * WASHBACK_STEP)} h` : '–'],
     [
       'Gas at door',
-      state.meteredAt < 0 ? 'not read' : `${n(state.metered, 0)} ppm, ${hoursAt(state.meteredAt * STEP)} h`,
+      state.meteredAt < 0
+        ? 'not read'
+        : `${n(state.metered, 0)} ppm, ${hoursAt(state.meteredAt * WASHBACK_STEP)} h`,
     ],
   ];
 }
@@ -214,7 +229,7 @@ function wordsOf(action: Action): string {
 
 function end(rig: Rig, state: WashbackState, shift: WashbackShift): EndTold<WashbackDone> {
   const wash = washOf(rig, state);
-  const score = scoreOf(rig, state);
+  const score = scoreOfWashback(rig, state);
   const volume = (1000 * wash.mass) / (wash.gravity * WATER_DENSITY);
   const done: WashbackDone = {
     wash: { volume: litres20(volume), strength: wash.strength },
@@ -257,20 +272,20 @@ export const washbackPost: Post<Rig, WashbackState, Action, WashbackDone, Washba
   words: { at: 'washback', round: 'round' },
   course: washbackCourse,
   paces: [
-    { steps: 4 / STEP, name: '4 h', after: ' a second' },
-    { steps: 1 / STEP, name: '1 h', after: ' a second' },
-    { steps: 0.25 / STEP, name: '15 min', after: ' a second' },
+    { steps: 4 / WASHBACK_STEP, name: '4 h', after: ' a second' },
+    { steps: 1 / WASHBACK_STEP, name: '1 h', after: ' a second' },
+    { steps: 0.25 / WASHBACK_STEP, name: '15 min', after: ' a second' },
     { steps: 1, name: '5 min', after: ' a second' },
   ],
-  clock: (step) => hoursAt(step * STEP),
+  clock: (step) => hoursAt(step * WASHBACK_STEP),
   first: (seed, name, line) => ({ seed, house: houseOfWashback(name, line), done: [], log: [], step: 0 }),
-  rig: (shift) => rigFor(setupOf(shift), drawEvents(shift.seed, shift.done.length + 1, shift.house.hours)),
+  rig: (shift) => rigOfWashback(setupOfWashback(shift), drawWashbackEvents(shift.seed, shift.done.length + 1, shift.house.hours)),
   next: withNext,
   encode: encodeWashback,
   decode: decodeWashback,
   happenings,
   stops: ['third', 'full', 'froth', 'trips', 'alarm', 'fan-mended', 'asks', 'hot', 'charger'],
-  whys,
+  whys: washbackWrongs,
   turned: ['set', 'dose', 'cooling'],
   told: ['meter', 'pitch'],
   wordsOf,
@@ -283,13 +298,13 @@ export const washbackPost: Post<Rig, WashbackState, Action, WashbackDone, Washba
   hydrometer: {
     stem: gravityStem,
     jar: (rig, state) => {
-      const sample = sampleOf(rig, state);
+      const sample = sampleOfWash(rig, state);
       return isRefusal(sample) ? sample : gravityJar(sample);
     },
     fetch: { do: 'go-in' },
   },
   Picture: ShiftPictureWashback,
   names: { pitch: 'Temperature at pitching', dose: 'Yeast', peak: 'Warmest', alcohol: 'Alcohol', hours: 'Hours', finished: 'Seen to be finished', readings: 'Readings', care: 'Care, dangers apart', danger: 'Danger' },
-  goals: goalsOf,
+  goals: goalsOfWashback,
   end,
 }; // prettier-ignore

@@ -10,7 +10,7 @@ export function today(): string {
 }
 
 /** A day such as 2026-05-14 in words: 14 May 2026. */
-export function inWords(day: string): string {
+export function dateInWords(day: string): string {
   const [year, month, date] = day.split('-').map(Number);
   return `${date} ${months[month! - 1]} ${year}`;
 }

@@ -1,7 +1,7 @@
 // The reader's way along the path: answers, guesses and marks together, as the page was built until it is mounted.
 import { createMemo } from 'solid-js';
 import { useProgress } from '../browser/progress-store.ts';
-import { nextOf, type PathDone } from '../path/next.ts';
+import { nextOnPath, type PathDone } from '../path/next-on-path.ts';
 import type { PathStage } from '../path/steps.ts';
 import { keptGuesses } from './guesses-kept.ts';
 import { keptLesson } from './lesson-kept.ts';
@@ -25,5 +25,5 @@ export function usePath(stages: readonly PathStage[]) {
       : { log: [], ticked: [], guessed: [] },
   );
   const day = () => (whole.mounted() ? today() : '1970-01-01'); // a built page has no day
-  return { ...whole, done, day, next: () => nextOf(stages, done(), day()) };
+  return { ...whole, done, day, next: () => nextOnPath(stages, done(), day()) };
 }

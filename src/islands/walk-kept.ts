@@ -1,20 +1,20 @@
 // The reader's walks in the browser: one open, and the others by name on a shelf. What cannot be read is set aside, and never written over.
-import { keepAside, keepText, keptAside, keptText, keyOf } from '../browser/browser-store.ts';
+import { keepAside, keepText, textsKeptAside, keptText, storageKey } from '../browser/browser-store.ts';
 import { plainName } from '../house/name.ts';
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from '../house/shelf.ts';
-import { decodeWalk, encodeWalk, FIRST_NAME, type WalkRead } from '../walk/text.ts';
+import { decodeWalk, encodeWalk, FIRST_WALK_NAME, type WalkRead } from '../walk/text.ts';
 import { firstWalk, type Walk } from '../walk/walk.ts';
 
-const OPEN = keyOf('walk');
-const SHELF = keyOf('walks');
-const ASIDE = keyOf('walk-kept-aside');
-export const NO_ROOM =
+const OPEN = storageKey('walk');
+const SHELF = storageKey('walks');
+const ASIDE = storageKey('walk-kept-aside');
+export const NO_ROOM_FOR_WALK =
   'This browser has no room to keep this walk beside another, so nothing was changed. Save it to a file, or remove a walk.';
 const held = new Set<string>(); // keys whose text could neither be read in full nor set aside
 
 /** Every text of a walk that was set aside. */
-export const walksAside = (): readonly string[] => keptAside(ASIDE);
+export const walksAside = (): readonly string[] => textsKeptAside(ASIDE);
 
 /** Sets a text aside that could not be read in full; what stands under its key is then free to change. */
 function setAside(key: string, text: string): string {
@@ -30,9 +30,9 @@ function setAside(key: string, text: string): string {
 export function keptWalk(): WalkRead {
   const text = keptText(OPEN);
   seen = text;
-  if (text === null) return { walk: firstWalk(FIRST_NAME), problems: [] };
+  if (text === null) return { walk: firstWalk(FIRST_WALK_NAME), problems: [] };
   const read = decodeWalk(text);
-  const { walk, problems } = 'problem' in read ? { walk: firstWalk(FIRST_NAME), problems: [read.problem] } : read; // prettier-ignore
+  const { walk, problems } = 'problem' in read ? { walk: firstWalk(FIRST_WALK_NAME), problems: [read.problem] } : read; // prettier-ignore
   return problems.length === 0 ? { walk, problems } : { walk, problems: [...problems, setAside(OPEN, text)] };
 }
 
@@ -47,7 +47,7 @@ export function keepWalk(walk: Walk): boolean {
 }
 
 /** Calls back with the open walk once another tab has written it, also while this page slept; or, of one that cannot be read in full, with what is wrong. Gives back what ends it. */
-export function onOtherTab(take: (walk: Walk) => void, tell: (problems: readonly string[]) => void): () => void {
+export function onWalkChanged(take: (walk: Walk) => void, tell: (problems: readonly string[]) => void): () => void {
   const look = () => {
     const text = keptText(OPEN);
     if (text === null || text === seen) return;
@@ -100,8 +100,8 @@ export function putWalkBack(name: string, text: string): string | undefined {
 /** What is wrong with a name for a walk, or nothing. */
 export function walkNameProblem(wanted: string): string | undefined {
   if (plainName(wanted) !== wanted || wanted === '')
-    return `“${shown(wanted)}” is no name for a walk: it can have up to 80 characters on one line, at least one of them a letter or sign.`;
+    return `“${quotedGiven(wanted)}” is no name for a walk: it can have up to 80 characters on one line, at least one of them a letter or sign.`;
   return Object.hasOwn(keptWalks(), wanted)
-    ? `You have a walk called “${shown(wanted)}” already; choose another name.`
+    ? `You have a walk called “${quotedGiven(wanted)}” already; choose another name.`
     : undefined;
 }

@@ -1,8 +1,8 @@
 // Reads the talk of a walk in a worker: cuts it into rooms, and looks for its figures anew after an edit.
 import { createSignal } from 'solid-js';
-import { withFigures, withTalk, type FoundFigure } from '../walk/pieces.ts';
-import { ofLength } from '../walk/time.ts';
-import { textOf, type Walk } from '../walk/walk.ts';
+import { withFiguresFound, withTalk, type FoundFigure } from '../walk/pieces.ts';
+import { withLength } from '../walk/time.ts';
+import { textOfWalk, type Walk } from '../walk/walk.ts';
 import type { Talk } from './script-kept.ts';
 import { talkReader } from './script-reading.ts';
 import type { TalkRead } from './script-reading.worker.ts';
@@ -34,12 +34,12 @@ export function useWalkReading(
     (read) => {
       setFailed(false);
       if (!read.cuts) {
-        if (textOf(walk()) === read.text) figuresIn(withFigures(walk(), foundIn(read)));
+        if (textOfWalk(walk()) === read.text) figuresIn(withFiguresFound(walk(), foundIn(read)));
         return;
       }
       setCutting(false);
       const cut = withTalk(walk(), read.text, read.cuts, foundIn(read));
-      const timed = ofLength(cut, cut.length);
+      const timed = withLength(cut, cut.length);
       const told = new Set(read.cuts.map(({ room }) => room)).size;
       setCuts(cuts() + 1);
       cutInto(
@@ -69,7 +69,7 @@ export function useWalkReading(
     lookAgain() {
       clearTimeout(timer);
       timer = setTimeout(
-        () => !isCutting() && reader.ask({ text: textOf(walk()), corrections: [], asksAll: false }),
+        () => !isCutting() && reader.ask({ text: textOfWalk(walk()), corrections: [], asksAll: false }),
         REREAD,
       );
     },

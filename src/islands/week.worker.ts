@@ -1,5 +1,5 @@
 // Sets a week out off the main thread: the timetable first, then the most mashes, their week, and what stands in the way of more.
-import { lackOf, type Lack } from '../core/week/lack.ts';
+import { lackForMashes, type Lack } from '../core/week/lack.ts';
 import type { WeekNeeds } from '../core/week/run-weeks.ts';
 import { mostMashes, timetable, type Timetable } from '../core/week/timetable.ts';
 
@@ -21,8 +21,8 @@ export type WeekAnswer =
 addEventListener('message', ({ data }: MessageEvent<WeekQuestion>) => {
   const { id, needs, mashes } = data;
   const week = timetable(needs, mashes);
-  postMessage({ id, week, lack: week ? undefined : lackOf(needs, mashes) } satisfies WeekAnswer);
+  postMessage({ id, week, lack: week ? undefined : lackForMashes(needs, mashes) } satisfies WeekAnswer);
   const most = Math.max(mostMashes(needs), week ? mashes : 0);
   const fitting = week || most === 0 ? undefined : timetable(needs, most);
-  postMessage({ id, most, next: lackOf(needs, most + 1), fitting } satisfies WeekAnswer);
+  postMessage({ id, most, next: lackForMashes(needs, most + 1), fitting } satisfies WeekAnswer);
 });

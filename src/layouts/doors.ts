@@ -16,7 +16,7 @@ export interface Door {
 }
 
 /** A stage's name at the head of a line. */
-export const titleOf = (stage: Stage) => stage[0]!.toUpperCase() + stage.slice(1);
+export const stageHeading = (stage: Stage) => stage[0]!.toUpperCase() + stage.slice(1);
 
 export const doors: readonly Door[] = [
   {
@@ -24,7 +24,7 @@ export const doors: readonly Door[] = [
     name: 'Learn',
     says: 'new to the work',
     groups: [
-      { links: stages.map((stage) => ({ href: `/${stage}/`, text: titleOf(stage) })) },
+      { links: stages.map((stage) => ({ href: `/${stage}/`, text: stageHeading(stage) })) },
       {
         links: [
           { href: '/first-weeks/', text: 'Your first weeks', says: 'from day one to signed off' },

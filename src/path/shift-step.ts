@@ -1,5 +1,5 @@
 // The shifts of the path: which step each is, and how an end of one is taken.
-import { path } from './stages.ts';
+import { pathStages } from './stages.ts';
 import { idOfStep } from './steps.ts';
 
 const POOR = 60; // points of a hundred below which a shift is worth another try; a trainer's rule, without a source
@@ -12,7 +12,7 @@ export interface ShiftOver {
 
 /** The id of the step that a shift's page is, by its address from the book's root; undefined where it is none. */
 export function shiftStep(at: string): string | undefined {
-  const steps = path.flatMap(({ lessons }) => lessons.flatMap((lesson) => lesson.steps));
+  const steps = pathStages.flatMap(({ lessons }) => lessons.flatMap((lesson) => lesson.steps));
   const found = steps.find((step) => step.do === 'task' && step.at === at && at.startsWith('shift/'));
   return found && idOfStep(found);
 }
@@ -21,7 +21,7 @@ export function shiftStep(at: string): string | undefined {
 const dangerIn = ({ rows }: ShiftOver) => rows.find(({ points }) => points < 0);
 
 /** Whether a shift counts as done: it was run to its end, and nothing happened that could have hurt somebody. */
-export const counts = (over: ShiftOver): boolean => dangerIn(over) === undefined;
+export const shiftCounts = (over: ShiftOver): boolean => dangerIn(over) === undefined;
 
 /** What to try again after a poor shift or a dangerous one: the part that lost most of its points. Undefined after a fair one. */
 export function tryAgain(over: ShiftOver): string | undefined {

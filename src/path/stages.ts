@@ -18,7 +18,7 @@ const task = (id: string, says: string, at?: string): LessonStep => ({
   ...(at === undefined ? {} : { at }),
 });
 
-export const path: readonly PathStage[] = [
+export const pathStages: readonly PathStage[] = [
   {
     stage: 'malting',
     goal: 'You can say what the maltings do to barley and why malt weighs less than it, and reckon the barley behind a mash and the spirit that a malt could give.',

@@ -23,7 +23,7 @@ const dayOf = (number: number) => new Date(number * 86_400_000).toISOString().sl
  * reached, so that a sheet that was signed goes on saying what it said. A right number with the wrong unit or rounding
  * counts neither way.
  */
-export function standingOf(kind: string, log: readonly Practised[]): KindStanding {
+export function standingOfKind(kind: string, log: readonly Practised[]): KindStanding {
   let once: string | undefined;
   let reached: string | undefined;
   let missed = false;
@@ -55,7 +55,7 @@ export interface StageStanding {
 
 /** Where a stage stands. */
 export function standingOfStage(kinds: readonly string[], log: readonly Practised[]): StageStanding {
-  const standings = kinds.map((kind) => standingOf(kind, log));
+  const standings = kinds.map((kind) => standingOfKind(kind, log));
   const days = standings.flatMap(({ reached }) => reached ?? []);
   const isAll = days.length === kinds.length;
   return {
@@ -69,10 +69,10 @@ export function standingOfStage(kinds: readonly string[], log: readonly Practise
 const TOPS = [4, 8, 16, 24]; // at which the picture's scale may end before it ends at all there is
 
 /** Where the scale of the picture ends: a little above what is right, so that the first right answer is seen to rise. */
-export const topOf = (once: number, all: number): number => Math.min(all, TOPS.find((top) => top > once) ?? all); // prettier-ignore
+export const topOfScale = (once: number, all: number): number => Math.min(all, TOPS.find((top) => top > once) ?? all); // prettier-ignore
 
 /** What was mastered by the end of each day on which something was answered: kinds right once, and kinds reached. */
-export function rise(kinds: readonly string[], log: readonly Practised[]) {
+export function masteredByDay(kinds: readonly string[], log: readonly Practised[]) {
   const days = [...new Set(log.map(({ day }) => day))].sort();
   return days.map((day) => {
     const until = log.filter((entry) => entry.day <= day);

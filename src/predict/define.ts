@@ -61,21 +61,21 @@ export interface ForeseenPlace extends Foreseen {
 export type Predict = Direction | HowMuch | ForeseenPlace;
 
 /** A house with some of its figures as given. */
-export const withFigures = (house: House, figures: Partial<Record<NumberName, number>>): House =>
+export const houseWithFigures = (house: House, figures: Partial<Record<NumberName, number>>): House =>
   ({ ...house, ...figures }) as House;
 
 /** What a sum gave; what it refuses is thrown, as a house without an answer. */
-export function given<T extends object>(result: T | Refusal): T {
+export function answerOrThrow<T extends object>(result: T | Refusal): T {
   if (isRefusal(result)) throw new RangeError(result.refused);
   return result as T;
 }
 
 /** The line of a house with some of its figures moved, reckoned as the page reckons its own. */
-export const lineAs = (house: House, figures: Partial<Record<NumberName, number>>): Line =>
-  given(lineIn(withFigures(house, figures)));
+export const lineWithFigures = (house: House, figures: Partial<Record<NumberName, number>>): Line =>
+  answerOrThrow(lineIn(houseWithFigures(house, figures)));
 
 /** The number that a sum gave; what it refuses is thrown. */
-export function numberOf(result: number | Refusal): number {
+export function numberOrThrow(result: number | Refusal): number {
   if (typeof result === 'number') return result;
   throw new RangeError(result.refused);
 }

@@ -8,7 +8,7 @@ import { amountsOf } from '../core/spirit/amounts.ts';
 import { densityAtMark } from '../core/spirit/hydrometer.ts';
 import { densityFromStrength, strengthFromDensity } from '../core/spirit/strength.ts';
 import { heatToBoilOff } from '../core/vapour/latent-heat.ts';
-import { given, lineAs, type ForeseenAmount, type Predict } from './define.ts';
+import { answerOrThrow, lineWithFigures, type ForeseenAmount, type Predict } from './define.ts';
 
 const LOWER_LIMIT = 0.033; // part of ethanol in air from which it burns; niosh-ethanol
 const MOLE = 24.06; // m³ of vapour to a kilomole at 20 °C and one atmosphere; the gas law
@@ -28,16 +28,16 @@ const moleFractionOf = (strengthOfIt: number) => {
 
 /** The spirit run of a house as it stands in balance. */
 const spiritRun = (house: House) =>
-  given(
+  answerOrThrow(
     runStill({
-      charge: lineAs(house, {}).charge,
+      charge: lineWithFigures(house, {}).charge,
       reflux: house.spiritReflux,
       pressure: house.airPressure,
       until: house.feintsEnd,
     }),
   );
 
-export const distilling: readonly Predict[] = [
+export const distillingPredicts: readonly Predict[] = [
   {
     id: 'later-heart-alcohol',
     stage: 'distilling',
@@ -48,7 +48,7 @@ export const distilling: readonly Predict[] = [
     gives: {
       label: 'Pure alcohol in the heart',
       kind: 'alcohol',
-      of: (house, at) => lineAs(house, { heartEnd: at }).heart.alcohol,
+      of: (house, at) => lineWithFigures(house, { heartEnd: at }).heart.alcohol,
     },
     same: 0.01,
     why: 'What is not taken as heart comes back as feints and is taken next time. In balance the heart gets what the low wines bring, wherever it ends.',
@@ -65,7 +65,7 @@ export const distilling: readonly Predict[] = [
     gives: {
       label: 'Heart',
       kind: 'volume20',
-      of: (house, at) => lineAs(house, { heartEnd: at }).heart.volume,
+      of: (house, at) => lineWithFigures(house, { heartEnd: at }).heart.volume,
     },
     same: 0.01,
     why: 'The same alcohol comes in a weaker, larger heart. More litres in the vat are not more spirit.',
@@ -81,7 +81,7 @@ export const distilling: readonly Predict[] = [
     gives: {
       label: 'Pure alcohol in the feints',
       kind: 'alcohol',
-      of: (house, at) => lineAs(house, { heartEnd: at }).feints.alcohol,
+      of: (house, at) => lineWithFigures(house, { heartEnd: at }).feints.alcohol,
     },
     same: 0.01,
     why: 'What the heart takes early need not be boiled again. A heart that ends sooner is lighter, and is paid for in feints and steam.',
@@ -103,7 +103,7 @@ export const distilling: readonly Predict[] = [
     gives: {
       label: 'Low wines',
       kind: 'strength',
-      of: (house, at) => lineAs(house, { washEnd: at }).lowWines.strength,
+      of: (house, at) => lineWithFigures(house, { washEnd: at }).lowWines.strength,
     },
     same: 0.005,
     why: 'The last of a run is weak and thins what came before. Without it the low wines are stronger, and some alcohol goes to the pot ale.',
@@ -125,7 +125,7 @@ export const distilling: readonly Predict[] = [
       label: 'Low wines from a hundred litres',
       kind: 'volume20',
       of: (house, at) => {
-        const { lowWines, wash } = lineAs(house, { washEnd: at });
+        const { lowWines, wash } = lineWithFigures(house, { washEnd: at });
         return (100 * lowWines.volume) / wash.volume;
       },
     },
@@ -144,7 +144,7 @@ export const distilling: readonly Predict[] = [
       label: 'Strength of the wash',
       kind: 'strength',
       from: () => 1,
-      to: (house) => lineAs(house, {}).wash.strength,
+      to: (house) => lineWithFigures(house, {}).wash.strength,
     },
     gives: {
       label: 'First drops',
@@ -226,7 +226,7 @@ export const distilling: readonly Predict[] = [
       label: 'Boils sooner by',
       kind: 'temperatureDifference',
       of: (house, at) => {
-        const { wash } = lineAs(house, {});
+        const { wash } = lineWithFigures(house, {});
         return (
           boilingPoint(wash, house.airPressure) -
           boilingPoint(wash, kilopascals(house.airPressure * (1 - at / 100)))
@@ -268,7 +268,7 @@ export const distilling: readonly Predict[] = [
       kind: 'space',
       digits: 1,
       of: (house, at) => {
-        const spilt = { volume: litres20(at), strength: lineAs(house, {}).heart.strength };
+        const spilt = { volume: litres20(at), strength: lineWithFigures(house, {}).heart.strength };
         return (amountsOf(spilt).ethanol * MOLE) / LOWER_LIMIT;
       },
     },

@@ -6,14 +6,14 @@ import { washbacksNeeded } from '../core/fermenting/washbacks.ts';
 import type { House } from '../core/line/house.ts';
 import { celsius, gravity, hours, kilograms, quantity } from '../core/quantity.ts';
 import { attenuate } from '../core/wort/attenuation.ts';
-import { lineAs, type Predict } from './define.ts';
+import { lineWithFigures, type Predict } from './define.ts';
 
 const HEAT = quantity('heatOfExtract', 586); // kJ from a kilogram of extract; from memory
 const PACE: Pace = { half: hours(16), steepness: quantity('perHour', 0.2) }; // a first guess; from memory
 
 /** What the yeast burns in a washback of a house: heat, MJ. */
 const heatIn = (house: House) => {
-  const { wort, wash } = lineAs(house, {});
+  const { wort, wash } = lineWithFigures(house, {});
   return heatOf(kilograms((wort.extract * wash.attenuation.extractUsed) / 100), HEAT);
 };
 
@@ -21,18 +21,18 @@ const heatIn = (house: House) => {
 const peak = (house: House, start: number) =>
   warmest(
     warmWashback({
-      mass: lineAs(house, {}).wash.washMass,
+      mass: lineWithFigures(house, {}).wash.washMass,
       heat: heatIn(house),
       pace: PACE,
       start: celsius(start),
       hours: house.fermentationHours,
       air: celsius(15),
-      loss: quantity('heatLoss', 0.00765 * lineAs(house, {}).wash.washMass), // W/K to the kilogram: 60 W/K for 7.8 t, as the sum of the washback’s heat has it; a figure to try by
+      loss: quantity('heatLoss', 0.00765 * lineWithFigures(house, {}).wash.washMass), // W/K to the kilogram: 60 W/K for 7.8 t, as the sum of the washback’s heat has it; a figure to try by
       cooling: { power: quantity('power', 0), from: celsius(30) },
     }),
   ).temperature;
 
-export const fermenting: readonly Predict[] = [
+export const fermentingPredicts: readonly Predict[] = [
   {
     id: 'rise-of-a-washback',
     stage: 'fermenting',
@@ -44,7 +44,10 @@ export const fermenting: readonly Predict[] = [
       label: 'Warmer by',
       kind: 'temperatureDifference',
       of: (house, at) =>
-        riseWithoutLoss(quantity('energy', (heatIn(house) * at) / 100), lineAs(house, {}).wash.washMass),
+        riseWithoutLoss(
+          quantity('energy', (heatIn(house) * at) / 100),
+          lineWithFigures(house, {}).wash.washMass,
+        ),
     },
     near: 0.25,
     why: 'Sugar that ferments gives off a good deal of heat, and the wash has to hold it. That is why the wort goes in cool.',
@@ -145,7 +148,7 @@ export const fermenting: readonly Predict[] = [
       kind: 'count',
       digits: 0,
       of: (house, at) => {
-        const { wash, wort } = lineAs(house, {});
+        const { wash, wort } = lineWithFigures(house, {});
         return (1000 * gasVolume((wash.carbonDioxide * at) / 100, celsius(20))) / wort.volume;
       },
     },

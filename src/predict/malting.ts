@@ -7,7 +7,7 @@ import { blendPeat } from '../core/malting/peat.ts';
 import { predictedSpiritYield } from '../core/malting/spirit-yield.ts';
 import { HYDRATION_ENERGY, k1At, wetHoursTo, moistureAfter } from '../core/malting/steep.ts';
 import { celsius, hours, kilograms, percent, quantity } from '../core/quantity.ts';
-import { given, lineAs, numberOf, type Predict } from './define.ts';
+import { answerOrThrow, lineWithFigures, numberOrThrow, type Predict } from './define.ts';
 
 const CARBON_DIOXIDE_OF_STARCH = (6 * 44.01) / 162.14; // kg to a kilogram breathed, C6H10O5 to six CO2; molar masses, from memory
 
@@ -25,7 +25,7 @@ const lot = (moisture: number, water: number) => ({
   k2: quantity('perPercent', 0.009), // 1/%; from memory, as in the steeping sum
 });
 
-export const malting: readonly Predict[] = [
+export const maltingPredicts: readonly Predict[] = [
   {
     id: 'steep-water',
     stage: 'malting',
@@ -60,7 +60,7 @@ export const malting: readonly Predict[] = [
     gives: {
       label: 'Hours in water to 42 %',
       kind: 'hours',
-      of: ({ barleyMoisture }, at) => numberOf(wetHoursTo(lot(barleyMoisture, at), percent(42))),
+      of: ({ barleyMoisture }, at) => numberOrThrow(wetHoursTo(lot(barleyMoisture, at), percent(42))),
     },
     same: 0.02,
     why: 'Water moves into the grain faster when it is warm. The grain’s need of air grows as fast, so warm water is no free gain.',
@@ -124,7 +124,7 @@ export const malting: readonly Predict[] = [
       digits: 1,
       of: ({ airPressure }, at) =>
         1000 *
-        given(
+        answerOrThrow(
           passAir({
             outside: celsius(10),
             humidity: percent(at),
@@ -153,7 +153,7 @@ export const malting: readonly Predict[] = [
     gives: {
       label: 'Spirit that a tonne of malt could give',
       kind: 'yield',
-      of: (house, at) => lineAs(house, { maltingLoss: at }).malt.spiritYield,
+      of: (house, at) => lineWithFigures(house, { maltingLoss: at }).malt.spiritYield,
     },
     same: 0.001,
     why: 'The loss is paid in barley. A tonne of malt with the same analysis gives the same, but more barley went into it.',
@@ -198,7 +198,7 @@ export const malting: readonly Predict[] = [
       label: 'Peated malt',
       kind: 'percent',
       of: (_, at) =>
-        given(blendPeat(kilograms(100), { plain: ppm(0), peated: ppm(50), wanted: ppm(at) })).peated,
+        answerOrThrow(blendPeat(kilograms(100), { plain: ppm(0), peated: ppm(50), wanted: ppm(at) })).peated,
     },
     near: 0.05,
     why: 'Phenols only mix: the part that is peated is what you want over what the peated malt has.',

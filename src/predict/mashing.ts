@@ -1,14 +1,14 @@
 // Guesses about mashing.
 import { changeHouse } from '../core/line/change.ts';
 import type { House } from '../core/line/house.ts';
-import { survival } from '../core/mashing/enzymes.ts';
+import { enzymeSurvival } from '../core/mashing/enzymes.ts';
 import { rescueWater } from '../core/mashing/rescue.ts';
 import { strikeTemperature } from '../core/mashing/strike.ts';
 import { drainWaters } from '../core/mashing/waters.ts';
 import { mashEfficiency, waterKept, wortExtract } from '../core/mashing/wort.ts';
 import { celsius, kilograms, litres, litresPerKilogram, percent, quantity, share } from '../core/quantity.ts';
 import { gravityAt20 } from '../core/wort/warm-reading.ts';
-import { given, lineAs, numberOf, type Predict } from './define.ts';
+import { answerOrThrow, lineWithFigures, numberOrThrow, type Predict } from './define.ts';
 
 /** The first water of a house with some of its mash as given. */
 const strike = (house: House, mash: Partial<Record<'ratio' | 'gristTemperature' | 'maltMoisture', number>>) =>
@@ -20,9 +20,9 @@ const strike = (house: House, mash: Partial<Record<'ratio' | 'gristTemperature' 
 
 /** The house, if one figure of its mash moves and it goes on taking out the same part of the extract. */
 const holding = (house: House, figure: 'wortVolume' | 'maltPerMash', value: number): House =>
-  given(changeHouse({ ...house, holds: 'efficiency' }, figure, value as never)).house;
+  answerOrThrow(changeHouse({ ...house, holds: 'efficiency' }, figure, value as never)).house;
 
-export const mashing: readonly Predict[] = [
+export const mashingPredicts: readonly Predict[] = [
   {
     id: 'colder-grist',
     stage: 'mashing',
@@ -90,7 +90,7 @@ export const mashing: readonly Predict[] = [
     gives: {
       label: 'Beta-amylase still alive',
       kind: 'percent',
-      of: (_, at) => survival('beta', [{ minutes: quantity('minutes', 30), temperature: celsius(at) }]),
+      of: (_, at) => enzymeSurvival('beta', [{ minutes: quantity('minutes', 30), temperature: celsius(at) }]),
     },
     near: 0.4,
     why: 'Even at a heat that suits it, this enzyme dies while it works; a few degrees more shorten its life many times over. The constants are recalled: take the shape of it, not the figure.',
@@ -119,7 +119,7 @@ export const mashing: readonly Predict[] = [
           held: waterKept(malt, inWort, house.draffMoisture),
           washing: share(0.85), // part of it that a water reaches; from memory
         };
-        return given(
+        return answerOrThrow(
           drainWaters(
             bed,
             Array.from({ length: waters }, () => water),
@@ -142,7 +142,7 @@ export const mashing: readonly Predict[] = [
       label: 'Pure alcohol in the wash',
       kind: 'alcohol',
       of: (house, at) =>
-        lineAs(holding(house, 'wortVolume', house.wortVolume * (1 + at / 100)), {}).wash.alcohol,
+        lineWithFigures(holding(house, 'wortVolume', house.wortVolume * (1 + at / 100)), {}).wash.alcohol,
     },
     same: 0.01,
     why: 'Yeast lives on the extract, and there is no more of it. A larger, weaker wort fills the washback and asks more heat of the still.',
@@ -177,8 +177,8 @@ export const mashing: readonly Predict[] = [
       kind: 'percent',
       of: (house, at) =>
         100 *
-        (lineAs(house, { draffMoisture: house.draffMoisture + at }).mash.draff /
-          lineAs(house, {}).mash.draff -
+        (lineWithFigures(house, { draffMoisture: house.draffMoisture + at }).mash.draff /
+          lineWithFigures(house, {}).mash.draff -
           1),
     },
     near: 0.25,
@@ -225,7 +225,7 @@ export const mashing: readonly Predict[] = [
       kind: 'volume',
       digits: 2,
       of: ({ lastWater, maltMoisture }, at) =>
-        numberOf(
+        numberOrThrow(
           rescueWater(
             { malt: kilograms(0), water: litres(1), maltMoisture, temperature: lastWater },
             celsius(at),

@@ -3,10 +3,10 @@ import type { House } from '../core/line/house.ts';
 import { caskAfter } from '../core/maturing/cask.ts';
 import { fullCask, WOOD } from '../core/maturing/full-cask.ts';
 import { afterFirstDrink } from '../core/maturing/to-bottle.ts';
-import { dippedVolume, capacity, shapeOf, woodToLitre } from '../core/maturing/shape.ts';
+import { dippedVolume, caskCapacity, shapeOf, woodToLitre } from '../core/maturing/shape.ts';
 import { celsius, litres, litres20, percent, quantity, strength, years } from '../core/quantity.ts';
 import { blend, reduce } from '../core/spirit/mixing.ts';
-import { lineAs, type Predict } from './define.ts';
+import { lineWithFigures, type Predict } from './define.ts';
 
 /** Length and head over the diameter at the bung, of a usual cask; from memory. */
 const USUAL = { length: 1.3, head: 0.83 };
@@ -15,7 +15,7 @@ const USUAL = { length: 1.3, head: 0.83 };
 const barrel = (house: House, after: number, humidity: number) =>
   caskAfter({
     volume: afterFirstDrink(litres20(200), house.indrink),
-    strength: strength(lineAs(house, {}).filling.strength),
+    strength: strength(lineWithFigures(house, {}).filling.strength),
     cask: { size: litres(200) },
     store: { ...house, humidity: percent(humidity) },
     years: years(after),
@@ -27,7 +27,7 @@ function yearsTo(part: number, { alcoholLoss }: House): number {
   return Math.log(part) / Math.log(1 - alcoholLoss / 100);
 }
 
-export const maturing: readonly Predict[] = [
+export const maturingPredicts: readonly Predict[] = [
   {
     id: 'fifty-and-fifty',
     stage: 'maturing',
@@ -208,7 +208,7 @@ export const maturing: readonly Predict[] = [
       of: (_, at) => {
         const cask = shapeOf(litres(200), USUAL);
         const dip = quantity('length', (cask.bung * at) / 100);
-        return (100 * dippedVolume(cask, dip)) / capacity(cask) / at;
+        return (100 * dippedVolume(cask, dip)) / caskCapacity(cask) / at;
       },
     },
     same: 0.005,
@@ -249,7 +249,7 @@ export const maturing: readonly Predict[] = [
       of: (house, at) =>
         fullCask(
           { size: litres(at), wood: WOOD.barrel.wood },
-          lineAs(house, {}).filling.strength,
+          lineWithFigures(house, {}).filling.strength,
           celsius(20),
         ).total,
     },

@@ -5,7 +5,7 @@ import { millingTime, splitGrist } from '../core/milling/grist.ts';
 import { sieveTest } from '../core/milling/sieve.ts';
 import { sizeCurve } from '../core/milling/size-curve.ts';
 import { kilograms, percent, quantity } from '../core/quantity.ts';
-import { given, type Predict } from './define.ts';
+import { answerOrThrow, type Predict } from './define.ts';
 
 const grams = (n: number) => quantity('grams', n);
 const rate = (n: number) => quantity('milling', n);
@@ -22,7 +22,7 @@ const PAN = grams(5);
 
 /** Part of that grist that passes an opening, %: between two sieves it grows evenly with the logarithm of the size. */
 function passing(opening: number): number {
-  const { points } = given(sizeCurve(STACK, PAN));
+  const { points } = answerOrThrow(sizeCurve(STACK, PAN));
   const above = Math.max(
     1,
     points.findIndex((point) => point.opening >= opening),
@@ -32,7 +32,7 @@ function passing(opening: number): number {
   return low.passing + part * (high.passing - low.passing);
 }
 
-export const milling: readonly Predict[] = [
+export const millingPredicts: readonly Predict[] = [
   {
     id: 'faster-mill',
     stage: 'milling',
@@ -63,7 +63,7 @@ export const milling: readonly Predict[] = [
       kind: 'percent',
       of: ({ husk, flour }, at) => {
         const found = (part: number) => grams((part * (100 - at)) / 100);
-        return given(
+        return answerOrThrow(
           sieveTest({ husk: found(husk), grits: found(100 - husk - flour), flour: found(flour) }, grams(100)),
         ).flour;
       },
@@ -83,7 +83,7 @@ export const milling: readonly Predict[] = [
       label: 'Husk in the grist',
       kind: 'percent',
       of: ({ husk, flour }, at) =>
-        given(
+        answerOrThrow(
           sieveTest(
             {
               husk: grams(husk),
@@ -114,7 +114,8 @@ export const milling: readonly Predict[] = [
     gives: {
       label: 'Grits in a mash',
       kind: 'mass',
-      of: ({ maltPerMash, flour }, at) => given(splitGrist(maltPerMash, { husk: percent(at), flour })).grits,
+      of: ({ maltPerMash, flour }, at) =>
+        answerOrThrow(splitGrist(maltPerMash, { husk: percent(at), flour })).grits,
     },
     same: 0.001,
     why: 'The three parts are one malt. What stays in large pieces is missing from the small ones, where water finds it sooner.',
@@ -128,7 +129,7 @@ export const milling: readonly Predict[] = [
     asks: 'On a laboratory’s sieves of 1.27, 1.01, 0.55, 0.25 and 0.15 mm a grist leaves 20, 10, 38, 22 and 5 per cent, and 5 pass them all. Which opening, in millimetres, does half of it pass?',
     moves: { label: 'Opening', kind: 'opening', digits: 2, from: () => 0.16, to: () => 1.27 },
     gives: { label: 'Passes', kind: 'percent', of: (_, at) => passing(at) },
-    where: () => given(sizeCurve(STACK, PAN)).median,
+    where: () => answerOrThrow(sizeCurve(STACK, PAN)).median,
     near: 0.1,
     why: 'Most of a good grist is grits. Half of it passes a mesh of well under a millimetre, and still it drains, for the husk holds the bed open.',
     sources: ['memory'],

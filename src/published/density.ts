@@ -5,7 +5,7 @@ import { densityFromStrength } from '../core/spirit/strength.ts';
 import densities from './reference/density-published.json' with { type: 'json' };
 import r22 from './reference/oiml-r22-coefficients.json' with { type: 'json' };
 import water from './reference/water-density.json' with { type: 'json' };
-import { row, standingOf, type Group, type Row } from './row.ts';
+import { publishedRow, standingOfRow, type Group, type Row } from './row.ts';
 
 const at = (mass: number, t: number) => densityOfSpirit(massPercent(mass), celsius(t));
 
@@ -13,10 +13,10 @@ const tables = densities.map((printed, i): Row => {
   const { source, provenance, rho_published } = printed;
   const t = printed.t_C ?? 20;
   const byVolume = printed.abv_pct !== undefined;
-  return row({
+  return publishedRow({
     id: `density-${i + 1}`,
     source,
-    standing: standingOf(provenance),
+    standing: standingOfRow(provenance),
     what: byVolume ? `${printed.abv_pct} % vol at ${t} °C` : `${printed.mass_pct} % mass at ${t} °C`,
     printed: rho_published,
     computed: byVolume
@@ -42,7 +42,7 @@ const grid = [-20, -10, 0, 10, 20, 30, 40].flatMap((t) =>
   [0, 10, 25, 40, 55, 70, 85, 95, 100].map((mass) => ({ t, mass })),
 );
 const copied = grid.map(({ t, mass }) =>
-  row({
+  publishedRow({
     id: `r22-${mass}-${t}`,
     source: r22.source,
     standing: 'memory',
@@ -55,7 +55,7 @@ const copied = grid.map(({ t, mass }) =>
 );
 
 const waters = water.rows.flatMap(({ t, IAPWS95, BettinSpieweck90 }) => [
-  row({
+  publishedRow({
     id: `water-bs-${t}`,
     source: 'Bettin and Spieweck 1990, evaluated',
     standing: 'computed',
@@ -65,7 +65,7 @@ const waters = water.rows.flatMap(({ t, IAPWS95, BettinSpieweck90 }) => [
     tolerance: 0.006,
     reason: 'R 22 is on the 1968 temperature scale, worth 0.004 kg/m³',
   }),
-  row({
+  publishedRow({
     id: `water-iapws-${t}`,
     source: 'IAPWS-95 at 101.325 kPa, by CoolProp 8.0.0',
     standing: 'computed',
@@ -77,7 +77,7 @@ const waters = water.rows.flatMap(({ t, IAPWS95, BettinSpieweck90 }) => [
   }),
 ]);
 
-export const density: readonly Group[] = [
+export const densityGroups: readonly Group[] = [
   { title: 'Density of spirit, tables', unit: 'kg/m³', rows: tables },
   {
     title: 'Density of spirit, R 22 term by term',

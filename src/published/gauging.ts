@@ -10,7 +10,7 @@ import dilution from './reference/dilution-table.json' with { type: 'json' };
 import proof60 from './reference/us-proof-60F-computed.json' with { type: 'json' };
 import uk from './reference/uk-eu.json' with { type: 'json' };
 import us from './reference/us-gauging.json' with { type: 'json' };
-import { entry, row, standingOf, type Group, type Row } from './row.ts';
+import { publishedEntry, publishedRow, standingOfRow, type Group, type Row } from './row.ts';
 
 const F60 = celsius(15.5556);
 const F51 = celsius(10.5556);
@@ -38,12 +38,12 @@ function item(
   printed?: number,
   what = name,
 ): Row {
-  const { value, source, provenance } = entry(list, name);
+  const { value, source, provenance } = publishedEntry(list, name);
   const figure = printed ?? Number(value);
-  return row({
+  return publishedRow({
     id: `${name}, ${figure}`,
     source,
-    standing: standingOf(provenance),
+    standing: standingOfRow(provenance),
     what,
     printed: figure,
     computed,
@@ -53,10 +53,10 @@ function item(
 }
 
 const reductions = dilution.rows.map(({ from_abv: from, to_abv: to, water_per_100_published: printed }) =>
-  row({
+  publishedRow({
     id: `dilution-${from}-${to}`,
     source: dilution.source,
-    standing: standingOf(dilution.provenance),
+    standing: standingOfRow(dilution.provenance),
     what: `water for 100 volumes from ${from} to ${to} % vol`,
     printed,
     computed: reduce({ volume: litres20(100), strength: strength(from) }, strength(to)).waterVolume,
@@ -75,11 +75,11 @@ const american = [
   item(us, '1 US proof gallon', gallon / warmed, 1e-9, 'by definition, at 60 °F; only rounding', 1.892705892, 'pure alcohol of a proof gallon, L at 60 °F'),
   item(us, '1 US proof gallon', gallon, 6e-5, 'computed to four decimals', 1.9018, 'pure alcohol of a proof gallon, L at 20 °C'),
   ...proof60.rows.flatMap(({ proof, mass_pct, abv_20C }) => {
-    const [source, standing] = [proof60.source, standingOf(proof60.provenance)];
+    const [source, standing] = [proof60.source, standingOfRow(proof60.provenance)];
     const reason = 'the same formula worked elsewhere, strength to three decimals';
     return [
-      row({ id: `us-proof-${proof}`, source, standing, what: `${abv_20C} % vol, degrees US proof`, printed: proof, computed: usProof(strength(abv_20C)), tolerance: 0.0015, reason }),
-      row({ id: `us-mass-${proof}`, source, standing, what: `${abv_20C} % vol, % mass`, printed: mass_pct, computed: massPercentFromStrength(strength(abv_20C)), tolerance: 0.0015, reason }),
+      publishedRow({ id: `us-proof-${proof}`, source, standing, what: `${abv_20C} % vol, degrees US proof`, printed: proof, computed: usProof(strength(abv_20C)), tolerance: 0.0015, reason }),
+      publishedRow({ id: `us-mass-${proof}`, source, standing, what: `${abv_20C} % vol, % mass`, printed: mass_pct, computed: massPercentFromStrength(strength(abv_20C)), tolerance: 0.0015, reason }),
     ];
   }),
 ]; // prettier-ignore
@@ -97,7 +97,7 @@ const british = [
   item(uk, 'duty example, spirits (current text)', drawn.alcohol, 1e-9, 'volume × strength by definition; only rounding', 336, 'pure alcohol of 100 cases of 12 bottles of 70 cL at 40 % vol, L'),
 ]; // prettier-ignore
 
-export const gauging: readonly Group[] = [
+export const gaugingGroups: readonly Group[] = [
   { title: 'Water for reduction', unit: 'volumes', rows: reductions },
   { title: 'Proof and gauging, United States', unit: '', rows: american },
   { title: 'Proof and duty, United Kingdom', unit: '', rows: british },

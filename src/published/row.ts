@@ -25,12 +25,12 @@ export interface Group {
   readonly rows: readonly Row[];
 }
 
-export function row(given: Omit<Row, 'deviation'>): Row {
+export function publishedRow(given: Omit<Row, 'deviation'>): Row {
   return { ...given, deviation: given.computed - given.printed };
 }
 
 /** The standing of a row from the first word of its provenance. */
-export function standingOf(provenance: string): SourceStanding {
+export function standingOfRow(provenance: string): SourceStanding {
   if (/^(read|published)/.test(provenance)) return 'published';
   if (/^(computed|derived)/.test(provenance)) return 'computed';
   if (/^memory/.test(provenance)) return 'memory';
@@ -38,7 +38,7 @@ export function standingOf(provenance: string): SourceStanding {
 }
 
 /** The one entry of a list whose item, name or id is `name`. */
-export function entry<T extends object>(list: readonly T[], name: string): T {
+export function publishedEntry<T extends object>(list: readonly T[], name: string): T {
   const found = list.filter((one) => ['item', 'name', 'id'].some((key) => Reflect.get(one, key) === name));
   if (found.length !== 1) throw new Error(`${found.length} entries are named “${name}”.`);
   return found[0]!;

@@ -11,7 +11,7 @@ import { reduce } from '../core/spirit/mixing.ts';
 import atoms from './reference/atomic-weights.json' with { type: 'json' };
 import casks from './reference/casks.json' with { type: 'json' };
 import sums from './reference/exercises.json' with { type: 'json' };
-import { entry, row, standingOf, type Group } from './row.ts';
+import { publishedEntry, publishedRow, standingOfRow, type Group } from './row.ts';
 
 const barley = { barleyMoisture: percent(12), maltMoisture: percent(5), dryLoss: percent(10.4) };
 const worked: Readonly<Record<string, number>> = {
@@ -43,10 +43,10 @@ const exercises = sums.rows.map(({ id, answer }) => {
   const computed = worked[id];
   if (computed === undefined) throw new Error(`Nothing is worked for ${id}.`);
   const [tolerance, reason] = loose[id] ?? [6e-6 * answer, 'the answer has six figures'];
-  return row({
+  return publishedRow({
     id,
     source: sums.source,
-    standing: standingOf(sums.provenance),
+    standing: standingOfRow(sums.provenance),
     what: told[id]!,
     printed: answer,
     computed,
@@ -57,11 +57,11 @@ const exercises = sums.rows.map(({ id, answer }) => {
 
 const sizes = { barrel: 'American standard barrel', hogshead: 'hogshead', butt: 'butt' } as const;
 const held = (Object.keys(sizes) as (keyof typeof sizes)[]).map((cask) => {
-  const { nominal_L, prov, src } = entry(casks, sizes[cask]);
-  return row({
+  const { nominal_L, prov, src } = publishedEntry(casks, sizes[cask]);
+  return publishedRow({
     id: cask,
     source: src,
-    standing: standingOf(prov),
+    standing: standingOfRow(prov),
     what: cask,
     printed: nominal_L,
     computed: CASK_SIZES[cask],
@@ -71,15 +71,15 @@ const held = (Object.keys(sizes) as (keyof typeof sizes)[]).map((cask) => {
 });
 
 const [H, C, O] = atoms.rows.map(({ weight }) => weight) as [number, number, number];
-const of = { source: atoms.source, standing: standingOf(atoms.provenance) };
+const of = { source: atoms.source, standing: standingOfRow(atoms.provenance) };
 const rounded = 'the abridged weights add up to the third decimal';
 const constants = [
-  row({ ...of, id: 'ethanol', what: 'molar mass of C₂H₆O, g/mol', printed: 2 * C + 6 * H + O, computed: ETHANOL_MOLAR_MASS, tolerance: 1e-3, reason: rounded }),
-  row({ ...of, id: 'water', what: 'molar mass of H₂O, g/mol', printed: 2 * H + O, computed: WATER_MOLAR_MASS, tolerance: 1e-3, reason: rounded }),
-  row({ ...of, id: 'atmosphere', source: 'standard atmosphere, by definition', what: 'standard atmosphere, kPa', printed: atoms.atmosphere_kPa, computed: STANDARD_ATMOSPHERE, tolerance: 0, reason: 'a definition is copied exactly' }),
+  publishedRow({ ...of, id: 'ethanol', what: 'molar mass of C₂H₆O, g/mol', printed: 2 * C + 6 * H + O, computed: ETHANOL_MOLAR_MASS, tolerance: 1e-3, reason: rounded }),
+  publishedRow({ ...of, id: 'water', what: 'molar mass of H₂O, g/mol', printed: 2 * H + O, computed: WATER_MOLAR_MASS, tolerance: 1e-3, reason: rounded }),
+  publishedRow({ ...of, id: 'atmosphere', source: 'standard atmosphere, by definition', what: 'standard atmosphere, kPa', printed: atoms.atmosphere_kPa, computed: STANDARD_ATMOSPHERE, tolerance: 0, reason: 'a definition is copied exactly' }),
 ]; // prettier-ignore
 
-export const small: readonly Group[] = [
+export const sumGroups: readonly Group[] = [
   { title: 'Worked sums', unit: '', rows: exercises },
   { title: 'Cask sizes', unit: 'L', rows: held },
   { title: 'Constants', unit: '', rows: constants },

@@ -5,16 +5,16 @@ import { massPercentFromMoleFraction } from '../core/spirit/amounts.ts';
 import { vapourOver } from '../core/vapour/equilibrium.ts';
 import azeotropes from './reference/azeotrope.json' with { type: 'json' };
 import measured from './reference/vle-ethanol-water-101325.json' with { type: 'json' };
-import { row, standingOf, type Group, type Row } from './row.ts';
+import { publishedRow, standingOfRow, type Group, type Row } from './row.ts';
 
-const known = { source: measured.source, standing: standingOf(measured.provenance) };
+const known = { source: measured.source, standing: standingOfRow(measured.provenance) };
 const fitted = 'two constants fit the whole range; the middle of it is 0.012 too rich';
 const boiled = 'two constants fit the whole range; 0.26 K low at most';
 const scattered = 'the measurement stands 0.5 K above the run of its neighbours';
 
 const points = measured.data.map((point) => ({ ...point, found: vapourOver(moleFraction(point.x)) }));
 const compositions = points.map(({ x, y, found }) =>
-  row({
+  publishedRow({
     ...known,
     id: `vapour-${x}`,
     what: `vapour over liquid of ${x}`,
@@ -26,7 +26,7 @@ const compositions = points.map(({ x, y, found }) =>
 );
 const boilingPoints = points.map(({ x, T_C, found }) => {
   const odd = x === 0.0721;
-  return row({
+  return publishedRow({
     ...known,
     id: `boiling-${x}`,
     what: `boiling point of mole fraction ${x}`,
@@ -40,7 +40,7 @@ const boilingPoints = points.map(({ x, T_C, found }) => {
 /** Mean distance of all rows, as a row of its own. */
 function mean(rows: readonly Row[], what: string, tolerance: number): Row {
   const distance = rows.reduce((sum, { deviation }) => sum + Math.abs(deviation), 0) / rows.length;
-  return row({
+  return publishedRow({
     ...known,
     id: what,
     what,
@@ -55,12 +55,12 @@ function mean(rows: readonly Row[], what: string, tolerance: number): Row {
 const same = moleFraction(bracketedRoot((x) => vapourOver(moleFraction(x)).vapour - x, 0.7, 0.99));
 const boiling = vapourOver(same).temperature;
 const alike = azeotropes.flatMap(({ source, provenance, x, T_C, mass_pct }) => {
-  const of = { source, standing: standingOf(provenance) };
+  const of = { source, standing: standingOfRow(provenance) };
   return [
     ...(x === undefined
       ? []
       : [
-          row({
+          publishedRow({
             ...of,
             id: `azeotrope-x-${source}`,
             what: 'azeotrope, mole fraction',
@@ -70,7 +70,7 @@ const alike = azeotropes.flatMap(({ source, provenance, x, T_C, mass_pct }) => {
             reason: 'the two curves cross at a sharp angle, so the place is loose',
           }),
         ]),
-    row({
+    publishedRow({
       ...of,
       id: `azeotrope-mass-${source}`,
       what: 'azeotrope, % mass',
@@ -79,7 +79,7 @@ const alike = azeotropes.flatMap(({ source, provenance, x, T_C, mass_pct }) => {
       tolerance: 0.2,
       reason: 'as loose as the mole fraction: 0.005 of it is 0.2 % mass here',
     }),
-    row({
+    publishedRow({
       ...of,
       id: `azeotrope-t-${source}`,
       what: 'azeotrope, °C',
@@ -91,7 +91,7 @@ const alike = azeotropes.flatMap(({ source, provenance, x, T_C, mass_pct }) => {
   ];
 });
 
-export const vapour: readonly Group[] = [
+export const vapourGroups: readonly Group[] = [
   {
     title: 'Vapour over boiling liquid',
     unit: 'mole fraction',

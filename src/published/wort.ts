@@ -7,13 +7,13 @@ import balling from './reference/balling-stoichiometry.json' with { type: 'json'
 import excise from './reference/hmrc-og-pg-factor.json' with { type: 'json' };
 import heat from './reference/slaking-heat.json' with { type: 'json' };
 import sugar from './reference/sucrose.json' with { type: 'json' };
-import { entry, row, standingOf, type Group } from './row.ts';
+import { publishedEntry, publishedRow, standingOfRow, type Group } from './row.ts';
 
 const extracts = sugar.rows.map(({ P, SG2020_vac }) =>
-  row({
+  publishedRow({
     id: `sucrose-${P}`,
     source: sugar.source,
-    standing: standingOf(sugar.provenance),
+    standing: standingOfRow(sugar.provenance),
     what: `°P of gravity ${SG2020_vac}`,
     printed: P,
     computed: platoFromGravity(gravity(SG2020_vac)),
@@ -26,10 +26,10 @@ const factor = (fall: number) => {
   const found = exciseFactor(fall);
   return typeof found === 'number' ? found : NaN;
 };
-const known = { source: excise.source, standing: standingOf(excise.provenance) };
+const known = { source: excise.source, standing: standingOfRow(excise.provenance) };
 const bands = excise.rows.flatMap(({ lo, hi, f }) =>
   [lo, hi].map((fall) =>
-    row({
+    publishedRow({
       ...known,
       id: `excise-${fall}`,
       what: `factor for ${fall} degrees`,
@@ -41,7 +41,7 @@ const bands = excise.rows.flatMap(({ lo, hi, f }) =>
   ),
 );
 const worked = excise.worked.map(({ OG, PG, abv, source }) =>
-  row({
+  publishedRow({
     id: `excise-${OG}-${PG}`,
     source,
     standing: 'computed',
@@ -59,8 +59,8 @@ function alcoholFrom(originalExtract: number, realExtract: number): number {
   const original = gravityFromPlato(plato(originalExtract));
   return attenuate({ original, final: gravityFromPlato(plato(apparent)) }).alcoholByMass;
 }
-const examples = entry(balling, 'original extract').examples!.map(({ A_wt, RE, OE }) =>
-  row({
+const examples = publishedEntry(balling, 'original extract').examples!.map(({ A_wt, RE, OE }) =>
+  publishedRow({
     id: `balling-${A_wt}-${RE}`,
     source: 'Balling’s formula for original extract, worked',
     standing: 'computed',
@@ -74,31 +74,31 @@ const examples = entry(balling, 'original extract').examples!.map(({ A_wt, RE, O
 const { carbonDioxide, yeast, ethanol } = attenuate({ original: gravity(1.058), final: gravity(0.998) });
 const ballingSays = {
   source: 'Balling 1865',
-  standing: standingOf(entry(balling, 'Balling').provenance),
+  standing: standingOfRow(publishedEntry(balling, 'Balling').provenance),
   tolerance: 1e-9,
   reason: 'his own figure; only rounding',
 };
 const shares = [
-  row({
+  publishedRow({
     ...ballingSays,
     id: 'balling-gas',
     what: 'carbon dioxide with 1 g of ethanol, g',
     printed: 0.9565,
     computed: carbonDioxide / ethanol,
   }),
-  row({
+  publishedRow({
     ...ballingSays,
     id: 'balling-yeast',
     what: 'yeast with 1 g of ethanol, g',
     printed: 0.11,
     computed: yeast / ethanol,
   }),
-  row({
+  publishedRow({
     id: 'molar-gas',
     source: 'molar masses of carbon dioxide and ethanol',
     standing: 'computed',
     what: 'carbon dioxide with 1 g of ethanol, g',
-    printed: entry(balling, 'CO2/ethanol mass').value as number,
+    printed: publishedEntry(balling, 'CO2/ethanol mass').value as number,
     computed: carbonDioxide / ethanol,
     tolerance: 0.002,
     reason: 'Balling weighed; the ratio of molar masses is exact',
@@ -107,21 +107,21 @@ const shares = [
 
 const slaked = {
   source: heat.source,
-  standing: standingOf(heat.prov),
+  standing: standingOfRow(heat.prov),
   tolerance: 0,
   reason: 'a table is copied exactly',
 };
 const slakings = heat.rows.flatMap(({ moisture, S, Sc_C }) => {
   const found = slaking(percent(moisture));
   return [
-    row({
+    publishedRow({
       ...slaked,
       id: `slaking-${moisture}-heat`,
       what: `heat capacity over water’s at ${moisture} %`,
       printed: S,
       computed: found.heat,
     }),
-    row({
+    publishedRow({
       ...slaked,
       id: `slaking-${moisture}-rise`,
       what: `rise on wetting at ${moisture} %, °C`,
@@ -131,7 +131,7 @@ const slakings = heat.rows.flatMap(({ moisture, S, Sc_C }) => {
   ];
 });
 /** The table's own formula, worked for malt of 2 %, 27 °C, 2.68 L/kg, water of 69 °C. */
-const mash = row({
+const mash = publishedRow({
   id: 'mash-temperature',
   source: 'the table’s own formula, worked',
   standing: 'computed',
@@ -146,7 +146,7 @@ const mash = row({
   reason: 'worked to four decimals',
 });
 
-export const wort: readonly Group[] = [
+export const wortGroups: readonly Group[] = [
   { title: 'Extract from gravity', unit: '°P', rows: extracts },
   { title: 'Excise factors', unit: '% vol', rows: [...bands, ...worked] },
   { title: 'Balling’s balance', unit: '', rows: [...examples, ...shares] },

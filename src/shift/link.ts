@@ -1,5 +1,5 @@
 // A shift in an address: #shift= and its number, so that a trainer sets the same for all; and the line to hand in.
-import { shown } from '../core/shown.ts';
+import { quotedGiven } from '../core/quoted-given.ts';
 import { isSeed, SEEDS } from './seed.ts';
 
 const MARK = '#shift=';
@@ -12,7 +12,7 @@ export function seedOfLink(hash: string): number | { readonly problem: string } 
   const given = hash.slice(MARK.length);
   const seed = /^[1-9]\d{0,5}$/.test(given) ? Number(given) : undefined;
   if (isSeed(seed)) return seed;
-  return { problem: `The link says shift “${shown(given)}”; a shift is a whole number from ${SEEDS[0]} to ${SEEDS[1]}.` }; // prettier-ignore
+  return { problem: `The link says shift “${quotedGiven(given)}”; a shift is a whole number from ${SEEDS[0]} to ${SEEDS[1]}.` }; // prettier-ignore
 }
 
 /** A code of the figures that a shift hangs on, so that two can see that theirs are alike: FNV-1a, 32 bits, from memory. */

@@ -20,8 +20,12 @@ const meeting =
   /\b(?:shuts?|clos(?:es?|ed)|opens?|leaves?|bus|coach|ferry|boat|lunch|dinner|bar|shop|tent|bridge|van|buffet|another)\b[^.?!\n\d]{0,34}\b(?:at|by|till|until)\s+$/i;
 const atTheEnd = /^\s*(?:[.,;!?)"”]|$|sharp\b)/;
 
+const namedHours: Readonly<Record<string, number>> = { noon: 12, midday: 12, midnight: 0 };
+
 /** The time that is written in figures at a place, or said as half past an hour. */
-export function clockAt(text: string, { start, text: word }: Token): ClockTime | undefined {
+export function clockAt(text: string, { start, end, text: word }: Token): ClockTime | undefined {
+  const named = namedHours[word];
+  if (named !== undefined) return { hours: named, end };
   if (word === 'half') {
     half.lastIndex = start;
     const said = half.exec(text);
@@ -32,7 +36,7 @@ export function clockAt(text: string, { start, text: word }: Token): ClockTime |
   const found = /^\d/.test(word) ? written.exec(text) : null;
   if (!found) return undefined;
   const before = text.slice(Math.max(0, start - 40), start);
-  const isLineHead = /(?:^|\n)\s*[[(]?$/.test(before);
+  const isLineHead = /(?:^|\n)\s*[[(]?$/.test(before); // 12:34 beside the text
   const behind = text.slice(start + found[0].length, start + found[0].length + 24);
   const isTime = found[2] === ':' ? !isLineHead && !/[\d:.,]$/.test(before) : ofTheHour.test(before.slice(before.lastIndexOf('\n') + 1)) && (/\b(?:at|by|to|till|until|from|before|now|after|closes:|start|on|mon|tue|wed|thu|fri|sat|sun)\s+$/i.test(before) || /^\s+(?:bus|coach|train|ferry)\b/i.test(behind)); // prettier-ignore
   const noon = Number(found[1]) < 12 && /p\.?m/i.test(found[0]) ? 12 : 0;

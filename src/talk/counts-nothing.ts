@@ -6,6 +6,8 @@ import type { SaidDimension } from './units.ts';
 const oneIn =
   /^\s+(?:(?:part|cask|barrel)\s+)?(?:in|out\s+of|of(?=\s+(?:each|every)))\s+(?:(?:each|every)\s+)?(?:\d{1,2}\b|five|six|eight|ten|twelve|twenty|thirty|forty|fifty|a\s+hundred)/i;
 
+const oneTo = /^\s+(?:to|or)\s+(?:two|three|[23]\b)/i;
+
 /** A part of a time of day, or a mark beside the text, as 12:34. */
 const stamped = (tokens: readonly Token[], i: number) =>
   !isThreeParts(tokens, i) &&
@@ -81,7 +83,8 @@ export function idle(
   if (token.text !== 'one' || next !== first + 1 || value !== 1) return false;
   if (before?.text === 'past') return false;
   if (isCounted(text, token, dimension) || thousands.has(before?.text ?? '')) return false;
-  if (oneIn.test(text.slice(token.end, token.end + 24))) return false;
+  if (oneIn.test(text.slice(token.end, token.end + 24)) || oneTo.test(text.slice(token.end, token.end + 12)))
+    return false;
   if (dimension === 'casks' || dimension === 'bottles' || dimension === 'mashes') return true;
   if (dimension === 'bare' && onlyOne.test(text.slice(Math.max(0, token.start - 14), token.end + 9)))
     return false;

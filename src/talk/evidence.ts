@@ -3,6 +3,7 @@ import { stages } from '../core/figures/index.ts';
 import { wordsAround } from './around.ts';
 import { surroundings } from './nearby.ts';
 import type { SpokenQuantity } from './quantities.ts';
+import { manners, sumsAloudIn } from './sums-aloud.ts';
 import { signNamed, type Show } from './signs.ts';
 import { hats, knotsOf } from './sizes.ts';
 import { topics } from './stages.ts';
@@ -54,6 +55,7 @@ export function evidenceIn(text: string, quantities: readonly SpokenQuantity[]):
   const around = wordsAround(text, quantities);
   const ofWhom = whose(text);
   const before = unitsBefore(text, quantities);
+  const aloud = sumsAloudIn(quantities);
   return quantities.map((quantity, i) => {
     const { start, end, dimension, unit, fall, approximate, range, degrees } = quantity;
     const [signs, strengths]: [number[], number[]] = [[], []];
@@ -82,6 +84,11 @@ export function evidenceIn(text: string, quantities: readonly SpokenQuantity[]):
     for (const stage of stages) if (topic[stage] > 0.1) show(`topic ${stage}`, topic[stage]);
     if (takenBack.test(text.slice(end, end + 24))) show('taken back');
     if (/\?/.test(text.slice(end, end + 3))) show('asked');
+    for (const manner of manners) {
+      const { result, part } = aloud[i]!;
+      if (result[manner]) show(`comes of ${manner}`, result[manner]);
+      if (part[manner]) show(`goes into ${manner}`, part[manner]);
+    }
     nearTo(i, put);
     around(i, put);
     ofWhom(start, put);

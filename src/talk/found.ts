@@ -75,6 +75,8 @@ function attach(text: string, tokens: readonly Token[], said: SaidNumber): Found
   if (
     before?.text === 'minus' &&
     tokens[said.first - 2]?.text !== 'or' &&
+    tokens[said.first - 2]?.kind !== 'figure' && // “1,058 minus 245”
+    found.value <= COLDEST &&
     (found.dimension === 'bare' || found.dimension === 'temperature')
   )
     Object.assign(found, { start: before.start, value: -found.value });
@@ -84,6 +86,8 @@ function attach(text: string, tokens: readonly Token[], said: SaidNumber): Found
   if (found.unit === '° under proof') Object.assign(found, { unit: '° proof', value: 100 - found.value });
   const sign = before && money[before.text];
   if (sign) return { ...found, start: before.start, end: numberEnd, unit: sign, dimension: 'money' };
+  if (found.unit === 'm' && text.slice(numberEnd, found.end) === 'M')
+    return { ...found, unit: '', dimension: 'bare', value: tidy(1e6 * found.value), said: { ...said, scale: 1e6 } }; // 2.5M of a crib
   const millions = found.unit === 'm' ? unitAt(text, found.end) : undefined;
   if (millions && inMillions.has(millions.dimension))
     return { ...found, ...millions, value: tidy(1e6 * found.value), said: { ...said, scale: 1e6 } };
@@ -116,6 +120,7 @@ function attach(text: string, tokens: readonly Token[], said: SaidNumber): Found
   return found;
 } // prettier-ignore
 
+const COLDEST = 60; // below zero: a larger number behind “minus” is taken away
 const SOON = 30; // '09 is of this century, '77 of the last
 
 /** What 1.6m is a million and a bit of, and not metres. */
@@ -151,7 +156,8 @@ const halfSoon = /\sand\s+(?:an?\s+)?(?:half|quarter|three[\s-]quarters?)\b/i;
 const measured = new Set<SaidDimension>(['mass', 'volume', 'time', 'length']);
 const halves = new Set<SaidDimension>([...measured, 'casks']);
 
-const inHundred = /\s+(?:in|out\s+of)\s+(?:the|a|every|each|one)\s+hundred\b/iy;
+const inHundred =
+  /\s+(?:in|out\s+of)\s+(?:the|a|every|each|one)\s+hundred\b(?!\s+(?:and\s+)?(?:\d|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b)/iy; // and not “in a hundred and ninety”
 
 /** Every number that counts or measures something, with its unit, in order. */
 export function gather(

@@ -1,5 +1,5 @@
 // Each quantity of a talk to the figure that it most likely is: a first reading by its own evidence, then again by what all the others are likely to be.
-// All is learnt but ties.ts; learnt.ts is written by npm run learn-talk after a change to evidence, figures, words, ties or talks. Below a chance of 0.8 it asks. npm run talk judges authors left out, three at a time, and nothing else may be told of it.
+// All is learnt but ties.ts and sums.ts; learnt.ts is written by npm run learn-talk after a change to evidence, figures, words, ties or talks. Below a chance of 0.8 it asks. npm run talk judges authors left out, three at a time, and nothing else may be told of it.
 // Numbers and units are grammar (found.ts and what it imports): tests/talk/numbers.test.ts.
 import { candidatesOf, isFigure, type Candidate, type Label, type Reason } from './candidates.ts';
 import { evidenceIn } from './evidence.ts';

@@ -3,7 +3,7 @@ import { labels, type Candidate } from './candidates.ts';
 import { chancesOf } from './first-reading.ts';
 import { weighed } from './second-reading.ts';
 
-export const HIDDEN = 12; // units
+export const HIDDEN = 24; // units
 const COUNT = weighed.length;
 
 /** Where the weights of a network stand: of the sum, of the hidden units thing by thing, where each unit begins, what it counts for, and of each label. */

@@ -4,6 +4,7 @@ import { stages } from '../core/figures/index.ts';
 import { isFigure, reasons, type Candidate, type Reason } from './candidates.ts';
 import { inOneHouse, type TakenFigure } from './one-house.ts';
 import type { SpokenQuantity } from './quantities.ts';
+import { sumsHeld, type FigureTelling } from './sums.ts';
 import { gainOf, type Together } from './told-together.ts';
 
 /** A talk between two readings. */
@@ -34,7 +35,7 @@ const stepOf = (apart: number): number => {
 
 /** What is weighed of each candidate, by name. */
 export const weighed = [
-  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk', 'not told', 'told twice', 'differs next', 'differs last', 'differs next at once', 'differs last at once', 'follows', 'leads', 'follows figure', 'leads figure', 'first of bare', 'figure of bare', 'all of one', 'all of many', 'each of one', 'each of many', 'wash of one', 'wash of many', 'each wash of one', 'each wash of many', 'behind the likeliest', 'is the likeliest', 'rank', 'now', 'now behind the likeliest', 'size', 'stage in the sentence', 'reason around',
+  'first', 'figure', 'fits', 'misfits', 'same near', 'same far', 'differs near', 'differs far', 'stage', 'a hundred', 'none before', 'none behind', 'none of none before', 'none of none behind', 'reason near', 'said again', 'no number', 'none in the talk', 'not told', 'told twice', 'differs next', 'differs last', 'differs next at once', 'differs last at once', 'follows', 'leads', 'follows figure', 'leads figure', 'first of bare', 'figure of bare', 'all of one', 'all of many', 'each of one', 'each of many', 'wash of one', 'wash of many', 'each wash of one', 'each wash of many', 'behind the likeliest', 'is the likeliest', 'rank', 'now', 'now behind the likeliest', 'size', 'stage in the sentence', 'reason around', 'sum near', 'sum far',
   ...stages.map((stage) => `at ${stage}` as const),
   ...reasons.map((reason) => `is ${reason}` as const),
   ...steps.map((step) => `before ${step}` as const),
@@ -75,7 +76,7 @@ function inTheHouse({ candidates }: TalkReading, chances: Chances): ReadonlyMap<
 
 /** Where each figure may be told: the quantity, its value there, and how likely. */
 function tellings({ candidates }: TalkReading, chances: Chances) {
-  const told = new Map<string, { quantity: number; value: number; chance: number }[]>();
+  const told = new Map<string, FigureTelling[]>();
   candidates.forEach((all, quantity) =>
     all.forEach(({ label, values }, k) => {
       const chance = chances[quantity]![k]!;
@@ -144,6 +145,7 @@ export function weighedOf(
   const fit = inTheHouse(reading, chances);
   const told = tellings(reading, chances);
   const sums = hundreds(reading);
+  const held = sumsHeld(told);
   const stageAt = candidates.map((all, i) => {
     const stages: Record<string, number> = {};
     all.forEach(({ label }, k) => {
@@ -251,6 +253,11 @@ export function weighedOf(
           beside[order] = Math.max(beside[order], other.chance);
           if (Math.abs(other.quantity - i) <= 2) atOnce[order] = Math.max(atOnce[order], other.chance);
         }
+      }
+      const ofSum = held.get(label)?.get(i);
+      if (ofSum) {
+        put('sum near', ofSum.near);
+        put('sum far', ofSum.far);
       }
       put('not told', untold);
       put('told twice', Math.max(...most.same) * Math.max(...most.differs));

@@ -14,6 +14,6 @@ export function yearOf(text: string, tokens: readonly Token[], { first, next }: 
     return /^(?:in|since)$/.test(tokens[at - 1]?.text ?? '') || tokens[at - 1]?.text === ',' ? { start: tokens[at]!.start, value: 2000 + value } : undefined;
   const isIn = /^(?:in|since|year)$/.test(tokens[first - 1]?.text ?? '');
   if (!isIn || !Number.isInteger(value) || value < 50 || value > 99 || !thatIsAll.test(text.slice(end, end + 20))) return undefined;
-  const before = text.slice(Math.max(0, start - 70), start);
+  const [before] = text.slice(Math.max(0, start - 70), start).split(/[.!?]\s+/).slice(-1) as [string];
   return longAgo.test(before) && !/\b(?:put|go|goes|went|comes?|fill\w*|them)\s+in\s+$/i.test(before) ? { start, value: 1900 + value } : undefined;
 } // prettier-ignore

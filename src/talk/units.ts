@@ -28,9 +28,13 @@ const described = "(?:(?!(?:of|in|and|or|the|a|an|at|to|for|with|is|are|from|per
 const counted = (dimension: SaidDimension, says: string) =>
   spelling('', dimension, `${described}(?:${says})`);
 
+/** A number or its beginning: what stands before “times” is then multiplied and counts no times. */
+const another =
+  '[.£$€]?\\d|point\\b|half\\b|an?\\s+(?:hundred|thousand|half|quarter|third)\\b|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty)\\b(?!\\s+(?:days?|weeks?|months?|years?|shifts?)\\b)';
+
 const litres = 'l|lit(?:re|er)s?|ltrs?';
 const perHour =
-  '\\s*(?:/|\\b(?:an|per|every|each|in\\s+an|in\\s+one|in\\s+the|in|at|to\\s+the)\\b)\\s*(?:h|hrs?|hours?)';
+  '\\s*(?:/|\\b(?:an|per|by|every|each|in\\s+an|in\\s+one|in\\s+the|in|at|to\\s+the)\\b)\\s*(?:h|hrs?|hours?)';
 const rates: readonly Spelling[] = [
   spelling('t/h', 'milling', `(?:t|tonnes?|tons?)(?:\\s+of\\s+[a-z]+)?${perHour}`),
   spelling('kg/h', 'milling', `(?:kgs?|kilos?|kilogram(?:me)?s?)(?:\\s+of\\s+[a-z]+)?${perHour}`),
@@ -41,7 +45,11 @@ const rates: readonly Spelling[] = [
     'ratio',
     `(?:${litres})(?:\\s+of\\s+[a-z]+)?\\s*(?:/|\\b(?:a|per|to|on|for)\\b(?:\\s+(?:the|a|each|every|one))?)\\s*(?:kgs?|kilos?|kilogram(?:me)?s?)`,
   ),
-  spelling('L/kg', 'ratio', ':\\s*1|to\\s+(?:one|1)(?![.,]\\d|\\s+(?:hundred|thousand|million|point)\\b)'), // not “1,300 to 1,600”
+  spelling(
+    'L/kg',
+    'ratio',
+    ':\\s*1(?![.,]?\\d)|to\\s+(?:one|1)(?![.,]\\d|\\s+(?:hundred|thousand|million|point)\\b)',
+  ), // not “1,300 to 1,600”
   spelling('L/kg', 'ratio', '(?:for|to)\\s+(?:every|each|the|a|one)\\s+(?:kg|kilo)'),
 ];
 
@@ -59,7 +67,7 @@ const spellings: readonly Spelling[] = [
     says === undefined ? [] : [spelling(unit, dimension, says, sign)],
   ),
   spelling('', 'clock', "o['’]?\\s?clock|[ap]\\.?m\\.?"),
-  spelling('', 'times', 'times(?!\\s+(?:bigger|larger|as|more|that))|x'),
+  spelling('', 'times', `times(?!\\s+(?:bigger|larger|as|more|that|${another}))|x`),
   counted('washbacks', 'wash[\\s-]?backs?|wash\\s+bags|fermenters?|fermentors?|vats'),
   counted('mashes', 'mash(?:es|ings)|brews'),
   counted('stills', 'stills|steels|kettles|stils'),

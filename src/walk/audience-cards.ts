@@ -28,7 +28,7 @@ const theirs: Partial<Readonly<Record<SaidIn, Partial<Readonly<Record<KindName, 
 }; // prettier-ignore
 
 /** The unit of a kind for an audience: the handbook's own where they have no other. */
-export function unitFor(kind: KindName, saidIn: SaidIn): Unit {
+export function unitForAudience(kind: KindName, saidIn: SaidIn): Unit {
   const only = theirs[saidIn]?.[kind];
   if (only) return only;
   const own = unitsOf(kind);
@@ -69,7 +69,7 @@ export function answerFor(answer: readonly AnswerPiece[], line: Line, saidIn: Sa
     if ('fact' in piece) return { ...piece, otherwise: answerFor(piece.otherwise, line, saidIn, told) };
     const { figure, per = 'mash', digits } = piece;
     const kind = kindOfFigure(figure)?.kind;
-    const unit = kind && unitFor(kind, saidIn);
+    const unit = kind && unitForAudience(kind, saidIn);
     const text =
       unit && unit !== unitsOf(kind)[0]
         ? inTheirs(figureValue(lineFor(per, line), figure) * mashesIn(per, line), unit)

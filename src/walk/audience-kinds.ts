@@ -9,15 +9,15 @@ export const saidIns = ['metric', 'American', 'imperial', 'European', 'Japanese'
 export type SaidIn = (typeof saidIns)[number];
 
 /** For whom a piece may be marked; nothing where it is for all. */
-export const marks = {
+export const audienceMarks = {
   adults: 'Not for children',
   children: 'Only for children',
   chemist: 'Only for a chemist',
   trade: 'Only for trade visitors',
   us: 'Only for US visitors',
 } as const;
-export type AudienceMark = keyof typeof marks;
+export type AudienceMark = keyof typeof audienceMarks;
 
 /** Whether a piece is told to those who come. What is only for some is not told where nobody is named. */
-export const isFor = (mark: AudienceMark | undefined, coming: Coming | undefined): boolean =>
+export const isForAudience = (mark: AudienceMark | undefined, coming: Coming | undefined): boolean =>
   mark === undefined || (mark === 'adults' ? coming !== 'children' : mark === coming);

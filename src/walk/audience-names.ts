@@ -1,5 +1,5 @@
 // What those who come and their units are called, and what is left out for them.
-import { isFor, type Coming, type AudienceMark, type SaidIn } from './audience-kinds.ts';
+import { isForAudience, type Coming, type AudienceMark, type SaidIn } from './audience-kinds.ts';
 
 /** Those who may come. */
 export const comers: Readonly<Record<Coming, string>> = {
@@ -23,7 +23,7 @@ export function leftOutFor(
   pieces: readonly { readonly whom?: AudienceMark }[],
   coming?: Coming,
 ): string | undefined {
-  const many = pieces.filter(({ whom }) => !isFor(whom, coming)).length;
+  const many = pieces.filter(({ whom }) => !isForAudience(whom, coming)).length;
   if (many === 0) return undefined;
   const whom = coming === undefined ? 'is told only to some' : coming === 'children' ? 'is not for children' : 'is for others'; // prettier-ignore
   return many === 1

@@ -47,7 +47,7 @@ function told(line: Line, path: string, unitName: string | undefined): string {
 }
 
 /** A suggestion as a piece for a house, each figure that a talk can hold kept with its value. */
-export function pieceOf({ says, coming }: Suggestion, line: Line): Piece {
+export function pieceOfSuggestion({ says, coming }: Suggestion, line: Line): Piece {
   const figures: SaidHere[] = [];
   let text = '';
   let from = 0;
@@ -83,7 +83,7 @@ export function suggestedFor(walk: Walk, all: readonly Suggestion[], line: Line,
   return all.flatMap((suggestion): SuggestedHere[] => {
     const room = walk.rooms.findIndex(({ stages }) => stages.includes(suggestion.stage));
     if (suggestion.coming !== walk.coming || room < 0 || isUnknown(suggestion, unknown)) return [];
-    const piece = pieceOf(suggestion, line);
+    const piece = pieceOfSuggestion(suggestion, line);
     const isThere = walk.rooms.some(({ pieces }) => pieces.some(({ text }) => text.includes(piece.text)));
     return isThere ? [] : [{ suggestion, room, piece }];
   }).sort((a, b) => a.room - b.room);

@@ -1,10 +1,10 @@
 // A walk told to those who come: every sentence that is said otherwise, and the walk with those that are accepted.
-import { accept } from './accept.ts';
+import { acceptStale } from './accept.ts';
 import type { SaidIn } from './audience-kinds.ts';
 import { toldTo } from './audiences.ts';
 import type { PiecePlace } from './change.ts';
 import { pieceAt, withPiece } from './change.ts';
-import { changed, type TextChange } from './changes.ts';
+import { withWordsChanged, type TextChange } from './changes.ts';
 import { sentencesOf, type Sentence } from './sentences.ts';
 import type { HouseNow, KeptQuantity } from './stale.ts';
 import type { Walk } from './walk.ts';
@@ -27,7 +27,7 @@ export function toldSentences(text: string, kept: readonly KeptQuantity[], name:
     const changes = all.filter(({ at }) => at >= sentence.at && at < sentence.end);
     if (changes.length === 0) return [];
     const stood = text.slice(sentence.at, sentence.end);
-    return [{ ...sentence, stood, anew: changed(stood, changes, sentence.at), changes }];
+    return [{ ...sentence, stood, anew: withWordsChanged(stood, changes, sentence.at), changes }];
   });
 } // prettier-ignore
 
@@ -44,12 +44,12 @@ export const toldWalk = (walk: Walk, name: SaidIn, house?: HouseNow): ToldHere[]
   );
 
 /** The walk with sentences accepted; its figures stand for the same values as before. */
-export function withTold(walk: Walk, accepted: readonly ToldHere[]): Walk {
+export function withSentencesTold(walk: Walk, accepted: readonly ToldHere[]): Walk {
   const places = new Map(accepted.map(({ of }) => [`${of.room} ${of.piece}`, of]));
   return [...places.values()].reduce((now, of) => {
     const { text } = pieceAt(now, of)!;
     const here = accepted.filter((each) => each.of.room === of.room && each.of.piece === of.piece);
-    const after = accept(text, sure(now, of), here, () => undefined);
+    const after = acceptStale(text, sure(now, of), here, () => undefined);
     const figures = after.kept
       .filter(({ at, words }) => words !== '' && after.text.startsWith(words, at))
       .map(({ chance: _, ...each }) => each);

@@ -1,8 +1,8 @@
 // Whom a quantity is said to: the unit that is wanted, and how numbers are written.
 import { japaneseUnits } from './japanese.ts';
 import type { SaidPhrase } from './phrase.ts';
-import { nameOf, type Conversion } from './said-units.ts';
-import { british } from './spoken.ts';
+import { nameOfUnit, type Conversion } from './said-units.ts';
+import { britishStyle } from './spoken.ts';
 import { britishMarks, europeanMarks } from './written.ts';
 
 export interface Audience {
@@ -27,10 +27,10 @@ export function toAudience({ number, unit }: SaidPhrase, to: Conversion | undefi
   const isWords = 'spoken' in number;
   const gap = unit.startsWith('-') ? '' : /^\s*/.exec(unit)![0] || ' ';
   const stop = /[a-z]{4}\.$/i.test(unit) ? '.' : ''; // behind a unit that is written out it ends the sentence
-  let name = to ? gap + nameOf(to.unit, unit, isWords) + stop : unit;
+  let name = to ? gap + nameOfUnit(to.unit, unit, isWords) + stop : unit;
   let said = number;
   if (to && (number.as === 'behind' || number.as === 'part' || number.as === 'clocked'))
-    said = { as: 'words', spoken: { ...british, style: 'halves' } };
+    said = { as: 'words', spoken: { ...britishStyle, style: 'halves' } };
   if (writing && said.as === 'figures') {
     const { group } = said.written.marks; // a gravity of 1058 stays without
     said = { ...said, written: { ...said.written, marks: { ...marksOf[writing], ...(group === '' ? { group } : {}) } } };

@@ -9,7 +9,7 @@ import { withArticle, type TextChange } from './changes.ts';
 import { hedgeAround } from './hedges.ts';
 import { sayAnew, type Audience } from './say-anew.ts';
 import { sentencesOf } from './sentences.ts';
-import { wholeOf, type HouseNow, type KeptQuantity } from './stale.ts';
+import { withItsHedge, type HouseNow, type KeptQuantity } from './stale.ts';
 
 export type AudienceName = SaidIn;
 
@@ -29,7 +29,7 @@ const determined = /(?<![a-z])(?:an?|the|our|its|their|this|that|these|those|eac
 /** Whether no hedge can be put before a place: “the fourteen thousand pounds”. */
 const isBound = (text: string, at: number) => determined.test(text.slice(Math.max(0, at - 10), at));
 
-/** What of a talk is said otherwise to an audience, in order; what has no unit of theirs stays. With a house, what is new is true of it. `accept` in accept.ts puts it in place. */
+/** What of a talk is said otherwise to an audience, in order; what has no unit of theirs stays. With a house, what is new is true of it. `acceptStale` in accept.ts puts it in place. */
 export function toldTo(text: string, kept: readonly KeptQuantity[], name: AudienceName, house: HouseNow = () => undefined): TextChange[] {
   const { units, writing } = audiences[name];
   const sure = kept.filter(({ chance }) => chance >= CERTAIN).toSorted((a, b) => a.at - b.at);
@@ -42,7 +42,7 @@ export function toldTo(text: string, kept: readonly KeptQuantity[], name: Audien
     return all.some(({ start, value, unit: said }) => start >= at && start < end && said === unit && value !== undefined && Math.abs(inUnit(value, unit, figureUnit) - core) <= ALIKE * Math.abs(core));
   };
   const ofFigures = sure.flatMap((each): TextChange[] => {
-    const whole = wholeOf(text, each);
+    const whole = withItsHedge(text, each);
     const { kind, unit: figureUnit } = talkFigures[each.figure];
     const unit = units[kind];
     const isAsked = unit !== undefined && unit !== whole?.manner.meant.unit && !(isMetric(unit) && isMetric(whole?.manner.meant.unit)); // prettier-ignore

@@ -20,5 +20,5 @@ export const withEveryWalk: readonly (readonly [of: string, says: string])[] = [
   ['Lifting', 'Visitors lift nothing, roll no cask and touch no valve.'],
   ['Alone', 'Nobody walks alone; count the party in and out of each room.'],
 ];
-export const DEFERS =
+export const WALK_DEFERS =
   'Your site’s own rules, its licence and the law of the country come before this list; ask those who are trained and licensed for the work.';

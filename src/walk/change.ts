@@ -33,7 +33,7 @@ export const withOnlyPiece = (walk: Walk, { room, piece }: PiecePlace, next: Pie
   withRoom(walk, room, { pieces: walk.rooms[room]!.pieces.map((each, i) => (i === piece ? next : each)) });
 
 /** Moves a piece to the end of the room before (-1) or after (1), so that pieces moved one after another keep their order. Nothing where there is none. */
-export function moved(walk: Walk, { room, piece }: PiecePlace, by: -1 | 1): ChangedWalk | undefined {
+export function withPieceMoved(walk: Walk, { room, piece }: PiecePlace, by: -1 | 1): ChangedWalk | undefined {
   const [from, to] = [walk.rooms[room], walk.rooms[room + by]];
   const moving = from?.pieces[piece];
   if (!moving || !to) return undefined;
@@ -45,7 +45,11 @@ export function moved(walk: Walk, { room, piece }: PiecePlace, by: -1 | 1): Chan
 }
 
 /** Puts a piece before the one before it (-1) or behind the one after it (1) in its room; nothing where there is none. */
-export function movedWithin(walk: Walk, { room, piece }: PiecePlace, by: -1 | 1): ChangedWalk | undefined {
+export function withPieceMovedWithin(
+  walk: Walk,
+  { room, piece }: PiecePlace,
+  by: -1 | 1,
+): ChangedWalk | undefined {
   const to = piece + by;
   const pieces = [...(walk.rooms[room]?.pieces ?? [])];
   if (!pieces[piece] || !pieces[to]) return undefined;
@@ -71,7 +75,7 @@ function partOf({ text, figures, ...rest }: Piece, from: number, to: number): Pi
 }
 
 /** Splits a piece at a place of its text; nothing where a part would have no words. */
-export function split(walk: Walk, at: PiecePlace, place: number): ChangedWalk | undefined {
+export function withPieceSplit(walk: Walk, at: PiecePlace, place: number): ChangedWalk | undefined {
   const piece = pieceAt(walk, at);
   if (
     !piece ||
@@ -86,7 +90,7 @@ export function split(walk: Walk, at: PiecePlace, place: number): ChangedWalk | 
 }
 
 /** Joins a piece to the next of its room. Both were only for long walks, or only for some, or the whole is told always. Nothing where there is none. */
-export function joined(walk: Walk, at: PiecePlace): ChangedWalk | undefined {
+export function withPiecesJoined(walk: Walk, at: PiecePlace): ChangedWalk | undefined {
   const [one, next] = [pieceAt(walk, at), pieceAt(walk, { ...at, piece: at.piece + 1 })];
   if (!one || !next) return undefined;
   const gap = one.text.length + 1;

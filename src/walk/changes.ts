@@ -8,13 +8,13 @@ export interface TextChange {
 }
 
 /** A text with some of its words changed, every other character kept; places count from `from`. */
-export const changed = (text: string, changes: readonly TextChange[], from = 0): string =>
+export const withWordsChanged = (text: string, changes: readonly TextChange[], from = 0): string =>
   changes
     .toSorted((a, b) => b.at - a.at)
     .reduce((now, { at, stood, anew }) => now.slice(0, at - from) + anew + now.slice(at - from + stood.length), text); // prettier-ignore
 
 /** Where a place stands once the words before it are changed. */
-export const moved = (place: number, changes: readonly TextChange[]): number =>
+export const placeAfter = (place: number, changes: readonly TextChange[]): number =>
   changes.reduce((now, { at, stood, anew }) => (at + stood.length <= place ? now + anew.length - stood.length : now), place); // prettier-ignore
 
 const vowel = /^(?:(?!one\b|once\b|u[sk]\b)[aeiou]|hour|8|1[18](?!\d)|1[18][,. ]?\d{3}(?!\d))/i;

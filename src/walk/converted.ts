@@ -1,10 +1,10 @@
 // A quantity said in another unit: the coarsest number, with the hedge that is true of it, that still holds once it is heard again.
-import { missed } from './holds.ts';
+import { whyMissed } from './holds.ts';
 import { counterpart } from './hedges.ts';
-import { mannerOf, type Manner } from './manner.ts';
-import { tidied } from './neat.ts';
+import { mannerOfSaid, type Manner } from './manner.ts';
+import { withoutNoise } from './neat.ts';
 import type { Conversion } from './said-units.ts';
-import { stepsFrom, TRIFLE } from './steps.ts';
+import { stepsFrom, TRIFLE } from './rounding-steps.ts';
 
 export interface ConversionChoice {
   readonly value: number;
@@ -36,7 +36,7 @@ const isAsSaid = ({ stood, value }: Manner, now: number, was: number): boolean =
 /** The ways to say a value at one step, the one nearest to how it was said first. */
 function waysAt(step: number, { manner, value, now, was, isBound }: Asked): readonly ConversionChoice[] {
   const { hedge, number } = manner;
-  const to = (round: (many: number) => number) => tidied(round(tidied(value / step)) * step);
+  const to = (round: (many: number) => number) => withoutNoise(round(withoutNoise(value / step)) * step);
   const off = (said: number) => Math.abs(said - value) / Math.abs(value || 1);
   const near = to(Math.round);
   const side = hedge?.side;
@@ -60,7 +60,7 @@ function waysAt(step: number, { manner, value, now, was, isBound }: Asked): read
   return [added, 'about'].map((hedged) => ({ value: near, step, before: `${hedged} `, change: `“${hedged}”, as it is rounded` })); // prettier-ignore
 }
 
-/** How a value is said in a unit that was asked for: what is chosen holds of the house by `missed`, whatever it stood for before. */
+/** How a value is said in a unit that was asked for: what is chosen holds of the house by `whyMissed`, whatever it stood for before. */
 export function converted(asked: Asked): ConversionChoice {
   const { manner, value, now, was, to, says } = asked;
   const steps = stepsFrom(asked.step, value, manner);
@@ -68,8 +68,8 @@ export function converted(asked: Asked): ConversionChoice {
   const sign = !isAsSaid(manner, now, was) ? 0 : side === 'over' ? 1 : side === 'under' ? -1 : 0;
   const past = now + sign * PAST * Math.abs(now);
   const holds = (choice: ConversionChoice, houses: readonly number[]) => {
-    const heard = mannerOf(says(choice), to.toFigure(choice.value), manner.meant.figureUnit);
-    return heard === undefined || houses.every((house) => missed(heard, house) === undefined);
+    const heard = mannerOfSaid(says(choice), to.toFigure(choice.value), manner.meant.figureUnit);
+    return heard === undefined || houses.every((house) => whyMissed(heard, house) === undefined);
   };
   const first = (houses: readonly number[]) => {
     for (const step of steps) {
@@ -78,5 +78,5 @@ export function converted(asked: Asked): ConversionChoice {
     }
     return undefined;
   };
-  return first([now, past]) ?? first([now]) ?? { value: tidied(value), step: steps.at(-1) ?? asked.step, before: '' };
+  return first([now, past]) ?? first([now]) ?? { value: withoutNoise(value), step: steps.at(-1) ?? asked.step, before: '' };
 } // prettier-ignore

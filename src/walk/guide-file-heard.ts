@@ -26,7 +26,7 @@ function quantityWords(text: string): { readonly words: string; readonly hedge: 
 }
 
 /** What was said of a figure, in the unit of its kind, or a sentence that says why it is none. */
-export function heard(text: string, { kind, label, unit }: FigureAsked): SaidAnswer | Refusal {
+export function figureHeard(text: string, { kind, label, unit }: FigureAsked): SaidAnswer | Refusal {
   const plain = text.trim().replace(PACE, '');
   const read = (words: string, inUnit: string) => readQuantity(words, { kind, label, unit: inUnit });
   const first = read(plain, unit);

@@ -20,7 +20,7 @@ const SIDE = 0.005; // part of a figure by which it may lie on the wrong side of
 const hasDegrees = (kind: KindName): boolean => kind === 'gravity' || kind in degrees;
 
 /** The rule, as the page says it. */
-export const RULE =
+export const JUDGING_RULE =
   'Right is the figure to two figures, or within 3 %; within 10 % is near. A strength or a temperature is right within half a degree and near within two; a gravity is right to the degree and near within three. With “just under” or “just over” on its side it is right within 5 %, and on the wrong side near.';
 
 /** True when a number is a figure rounded to two figures, up or down where it lies between. */
@@ -51,7 +51,7 @@ const order: readonly SaidVerdict[] = ['right', 'near', 'wrong'];
 const best = (verdicts: readonly SaidVerdict[]) => order.find((each) => verdicts.includes(each)) ?? 'wrong';
 
 /** Whether what was said is true of the house's figure: of the best of what the words may mean. A range is right about the figure, if its ends are near. */
-export function judge({ numbers, isRange, side }: SaidAnswer, value: number, kind: KindName): SaidVerdict {
+export function judgeTold({ numbers, isRange, side }: SaidAnswer, value: number, kind: KindName): SaidVerdict {
   const verdicts = numbers.map((each) => ofNumber(each, value, kind));
   if (isRange) {
     const [low, high] = [Math.min(...numbers), Math.max(...numbers)];

@@ -11,11 +11,13 @@ export interface ToldRight {
 export const nothingTold: ToldRight = { right: {}, missed: [] };
 
 /** The figure that comes next: the first that was neither told right nor missed; nothing at the end of a round. */
-export const nextOf = (figures: readonly FigureId[], { right, missed }: ToldRight): FigureId | undefined =>
-  figures.find((id) => !(id in right) && !missed.includes(id));
+export const nextToTell = (
+  figures: readonly FigureId[],
+  { right, missed }: ToldRight,
+): FigureId | undefined => figures.find((id) => !(id in right) && !missed.includes(id));
 
 /** A figure told; what was near is asked again, as what was wrong is. */
-export function withTold(
+export function withFigureTold(
   { right, missed }: ToldRight,
   id: FigureId,
   verdict: SaidVerdict,
@@ -29,7 +31,7 @@ export function withTold(
 }
 
 /** A round over those that were missed. */
-export const againOf = ({ right }: ToldRight): ToldRight => ({ right, missed: [] });
+export const roundOfMissed = ({ right }: ToldRight): ToldRight => ({ right, missed: [] });
 
 /** What still counts of it for a walk and its house: a figure that has moved is to be told anew. */
 export function stillTold(

@@ -2,21 +2,21 @@
 import type { FigureId } from '../core/figures/index.ts';
 import type { Stage } from '../house/figures.ts';
 import { sentencesOf } from './sentences.ts';
-import { figuresOfCard, isTold, type Room, type WalkFor, type Walk } from './walk.ts';
+import { figuresOfCard, isPieceTold, type Room, type WalkFor, type Walk } from './walk.ts';
 
 const MOST_SAID = 6; // sentences of a room: more is the talk itself
 
 /** What is said in a room, in short: the first sentence of each of its pieces in a walk of this length, to those who come; `more` counts those left out. */
 export function saidInShort({ pieces }: Room, of: WalkFor): { readonly says: readonly string[]; readonly more: number } {
   const firsts = pieces
-    .filter((piece) => isTold(piece, of))
+    .filter((piece) => isPieceTold(piece, of))
     .flatMap(({ text }) => sentencesOf(text).slice(0, 1).map(({ at, end }) => text.slice(at, end)));
   return { says: firsts.slice(0, MOST_SAID), more: Math.max(0, firsts.length - MOST_SAID) };
 } // prettier-ignore
 
 /** What is said in a room in a walk of this length, to those who come, piece by piece. */
 export const saidWhole = ({ pieces }: Room, of: WalkFor): readonly string[] =>
-  pieces.filter((piece) => isTold(piece, of)).map(({ text }) => text);
+  pieces.filter((piece) => isPieceTold(piece, of)).map(({ text }) => text);
 
 /** The figures of each room's card, in order; one that several rooms have is told in the first of them. */
 export function figuresByRoom({ rooms }: Walk): readonly (readonly FigureId[])[] {

@@ -1,7 +1,7 @@
 // Whether a figure as said still holds for the house: no farther from it than its manner of rounding allows.
 import type { Manner } from './manner.ts';
 import { shareSaid } from './said-forms.ts';
-import { leastOff, looseness, WORST } from './steps.ts';
+import { leastOff, looseness, WORST } from './rounding-steps.ts';
 
 const WRONG_SIDE = 0.1; // part of what is allowed by which the house may lie on the other side of "just under" and the like
 const EXACT = 0.01; // part by which a figure that was said to the letter may differ, as in talk/own-house.ts
@@ -32,7 +32,7 @@ function byRounding(manner: Manner, house: number): Room {
 }
 
 /** What is wrong with what was said, for the house's value in the figure's own unit; nothing where it holds. What was as far off when it was said still holds. */
-export function missed(manner: Manner, now: number): Missed | undefined {
+export function whyMissed(manner: Manner, now: number): Missed | undefined {
   const { meant, value, to, number, stood } = manner;
   const house = meant.fromFigure(now);
   if (number.as === 'share' && shareSaid(house, number).value === value) return undefined;

@@ -2,7 +2,7 @@
 import type { TalkFigureId } from '../talk/figures.ts';
 import { withOnlyPiece, type PiecePlace } from './change.ts';
 import { wordsIn, wordsTold } from './time.ts';
-import { isTold, SHORT, type LeavingOut, type Piece, type Walk } from './walk.ts';
+import { isPieceTold, SHORT_WALK, type LeavingOut, type Piece, type Walk } from './walk.ts';
 
 /** A piece that may be left out, and why. */
 export interface LeaveOutProposal {
@@ -40,7 +40,7 @@ const isAsked = ({ asked }: Piece, kind: LeavingOut) => asked?.[kind] !== undefi
 function forChildren(walk: Walk): readonly LeaveOutProposal[] {
   if (walk.coming !== 'children') return [];
   return piecesOf(walk).flatMap(({ at, piece }): readonly LeaveOutProposal[] => {
-    if (!isTold(piece, walk) || piece.whom || isAsked(piece, 'adults')) return [];
+    if (!isPieceTold(piece, walk) || piece.whom || isAsked(piece, 'adults')) return [];
     const why = notForChildren.filter(
       ([, words, figures = []]) =>
         words.test(piece.text) || piece.figures.some(({ figure }) => figures.includes(figure)),
@@ -55,8 +55,8 @@ const weight = ({ at, piece }: { readonly at: PiecePlace; readonly piece: Piece 
 
 /** Pieces for long walks only, the least first and the longest of those, till the words fit; each room keeps one. `out` are those that others already propose. */
 function forTheTime(walk: Walk, out: readonly LeaveOutProposal[]): readonly LeaveOutProposal[] {
-  if (walk.length >= SHORT) return [];
-  const told = piecesOf(walk).filter(({ piece }) => isTold(piece, walk) && out.every((each) => each.piece !== piece)); // prettier-ignore
+  if (walk.length >= SHORT_WALK) return [];
+  const told = piecesOf(walk).filter(({ piece }) => isPieceTold(piece, walk) && out.every((each) => each.piece !== piece)); // prettier-ignore
   let over = told.reduce((sum, { piece }) => sum + wordsIn(piece.text), 0) - wordsThatFit(walk);
   const left = walk.rooms.map((_, i) => told.filter(({ at }) => at.room === i).length);
   const order = told
@@ -86,15 +86,15 @@ export function toLeaveOut(walk: Walk): readonly LeaveOutProposal[] {
 }
 
 /** Words that are still too many for the time once all that is proposed is left out; 0 where they fit, or the walk is long. */
-export function stillOver(walk: Walk, proposals: readonly LeaveOutProposal[]): number {
-  if (walk.length >= SHORT) return 0;
+export function wordsStillOver(walk: Walk, proposals: readonly LeaveOutProposal[]): number {
+  if (walk.length >= SHORT_WALK) return 0;
   const told = walk.rooms.reduce((sum, room) => sum + wordsTold(room, walk), 0);
   const gone = proposals.reduce((sum, { piece }) => sum + wordsIn(piece.text), 0);
   return Math.max(0, told - gone - wordsThatFit(walk));
 }
 
 /** The walk with proposals answered: what is taken is marked, and told no more to children or in short walks; what is refused stays, and is not asked again. */
-export const answered = (walk: Walk, proposals: readonly LeaveOutProposal[], answer: 'out' | 'stays'): Walk =>
+export const withProposalsAnswered = (walk: Walk, proposals: readonly LeaveOutProposal[], answer: 'out' | 'stays'): Walk =>
   proposals.reduce((now, { at, piece, kind }) => {
     const asked = { ...piece.asked, [kind]: answer };
     const out = kind === 'long' ? { long: true } : ({ whom: 'adults' } as const);
@@ -106,7 +106,7 @@ export const answeredSo = (walk: Walk, answer: 'out' | 'stays'): number =>
   piecesOf(walk).filter(({ piece: { asked } }) => Object.values(asked ?? {}).includes(answer)).length;
 
 /** The walk with all that was left out on a proposal put back; what the guide marked by hand stays so. Or, of what was refused, with all of it asked again. */
-export function putBack(walk: Walk, answer: 'out' | 'stays'): Walk {
+export function withLeftOutBack(walk: Walk, answer: 'out' | 'stays'): Walk {
   return piecesOf(walk).reduce((now, { at, piece }) => {
     const { asked, ...rest } = piece;
     const kinds = (Object.keys(asked ?? {}) as LeavingOut[]).filter((kind) => asked?.[kind] === answer);

@@ -3,7 +3,7 @@ import { quantitiesIn } from '../talk/quantities.ts';
 import type { SaidDimension } from '../talk/units.ts';
 import { sideOf, withoutHedge, type HedgeSide } from './hedges.ts';
 import { narrowed } from './japanese.ts';
-import { tidied } from './neat.ts';
+import { withoutNoise } from './neat.ts';
 import { phrasesIn, type NumberSaid, type Phrase } from './number-said.ts';
 import { meantAs, type Meant } from './said-units.ts';
 import { stepWritten } from './written.ts';
@@ -56,10 +56,10 @@ function stepOf({ number, value, of }: Phrase, meant: Meant): number {
   if (number.as === 'share') return 0.05;
   if (meant.figureUnit === 'gravity' || of.dimension === 'gravity') return 1;
   const scale = 'spoken' in number ? Math.max(1, number.spoken.scale) : 1;
-  const many = tidied(value / scale);
+  const many = withoutNoise(value / scale);
   if (many % 1 !== 0 && many % 0.25 === 0) return (many % 0.5 === 0 ? 0.5 : 0.25) * scale;
   const decimals = (String(many).split('.')[1] ?? '').length;
-  if (decimals > 0) return tidied(10 ** -Math.min(decimals, 6) * scale);
+  if (decimals > 0) return withoutNoise(10 ** -Math.min(decimals, 6) * scale);
   let step = scale;
   while (many !== 0 && value % (10 * step) === 0 && !toTheWhole.has(of.dimension)) step *= 10;
   return step;
@@ -106,7 +106,7 @@ const FARTHEST = 0.3; // logarithm of the ratio of what was said to what it stoo
  * (`figureUnit`, where it is known: kg, L, cL, h, °C, % vol, gravity, …). Nothing for what is no quantity: a time of
  * day, a year, money.
  */
-export function mannerOf(words: string, was: number, figureUnit?: string): Manner | undefined {
+export function mannerOfSaid(words: string, was: number, figureUnit?: string): Manner | undefined {
   const narrow = narrowed(words);
   const { before, bare: whole, after } = withoutHedge(narrow);
   if (isNone(whole, figureUnit)) return undefined;

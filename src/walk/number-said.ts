@@ -5,8 +5,8 @@ import { unitAt, type SaidDimension } from '../talk/units.ts';
 import { japaneseAt } from './japanese.ts';
 import { clockedIn, oftenIn, shareIn, type Clocked, type Often, type Share } from './said-forms.ts';
 import { unitsSaid } from './said-units.ts';
-import { british, spokenAs, type Spoken } from './spoken.ts';
-import { britishMarks, decimalsOf, writtenAt, type NumberInTalk } from './written.ts';
+import { britishStyle, styleOfNumber, type Spoken } from './spoken.ts';
+import { britishMarks, decimalsWritten, writtenAt, type NumberInTalk } from './written.ts';
 
 /** How the number itself was said. */
 export type NumberSaid =
@@ -68,7 +68,7 @@ function behindIn(text: string): Phrase | undefined {
   const unit = whole && unitAt(head, whole.end);
   if (!whole || !unit || unit.end !== head.length || !/\s/.test(head[whole.end] ?? '')) return undefined;
   if (part === undefined && whole.end !== article?.length) return undefined;
-  const spoken = { ...british, article: article !== undefined };
+  const spoken = { ...britishStyle, article: article !== undefined };
   const of = /hour/i.test(tail) && unit.unit === 't' ? ({ unit: 't/h', dimension: 'milling' } as const) : unit;
   return { number: { as: 'behind', spoken, tail }, value: whole.value + (part ? partOf(part) : 0), unit: head.slice(whole.end), of };
 } // prettier-ignore
@@ -81,7 +81,7 @@ function partIn(text: string): Phrase | undefined {
   const at = scale === 1 ? found[0].length - 1 : found[0].trimEnd().length;
   const unit = unitIn(text, at);
   if (unit === bare && scale === 1) return undefined;
-  const spoken = { ...british, style: 'scaled', scale, article: true } as const;
+  const spoken = { ...britishStyle, style: 'scaled', scale, article: true } as const;
   const isBare = scale === 1 && /^(?:half|quarter)\s+$/i.test(found[0]);
   return {
     number: { as: 'part', spoken, tail: '', ...(isBare ? { isBare } : {}) },
@@ -98,14 +98,14 @@ function dozensIn(text: string): Phrase | undefined {
   const many = /^an?$/i.test(found[1]!) ? 1 : /^half an?$/i.test(found[1]!) ? 0.5 : wordsAt(found[1]!)?.value;
   if (many === undefined) return undefined;
   const as = /^dozen/i.test(found[2]!) ? 'dozen' : 'couple';
-  const spoken = { ...british, article: true };
+  const spoken = { ...britishStyle, article: true };
   return { number: { as, spoken, pair: found[0].toLowerCase() }, value: many * (as === 'dozen' ? 12 : 2), unit: text.slice(found[0].length), of: unitIn(text, found[0].length) }; // prettier-ignore
 }
 
 function spokenIn(text: string): Phrase | undefined {
   const found = wordsAt(text);
   if (!found) return undefined;
-  const spoken = spokenAs(text.slice(0, found.end), found.value);
+  const spoken = styleOfNumber(text.slice(0, found.end), found.value);
   return { number: { as: 'words', spoken }, value: found.value, unit: text.slice(found.end), of: unitIn(text, found.end) }; // prettier-ignore
 }
 
@@ -152,8 +152,8 @@ function plainIn(text: string): Phrase | undefined {
   if (read?.value === undefined || read.end - read.start !== text.length || (read.unit !== '' && !name) || /^half-/i.test(text)) return undefined;
   const unit = name ? ` ${name[2]}` : /^(?:twice|thrice)$/i.test(text) ? ' times' : '';
   const { value } = read;
-  const written = { value, marks: britishMarks, decimals: decimalsOf(value), scale: { text: '', size: 1 }, end: 0 };
-  return { number: /^\d/.test(text) ? { as: 'figures', written } : { as: 'words', spoken: british }, value, unit, of: read };
+  const written = { value, marks: britishMarks, decimals: decimalsWritten(value), scale: { text: '', size: 1 }, end: 0 };
+  return { number: /^\d/.test(text) ? { as: 'figures', written } : { as: 'words', spoken: britishStyle }, value, unit, of: read };
 } // prettier-ignore
 
 /** Whether the reader of talks takes a number for what it was taken for here; marks may have been read either way. */

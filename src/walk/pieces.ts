@@ -1,7 +1,7 @@
 // A cut talk as the pieces of a walk, with the figures that are said in them; and figures found anew after an edit.
 import { figureIds, type TalkFigureId } from '../talk/figures.ts';
 import type { Cut } from './cut.ts';
-import { most, type Piece, type SaidHere, type Walk } from './walk.ts';
+import { mostInWalk, type Piece, type SaidHere, type Walk } from './walk.ts';
 
 /** A figure found in a talk: its place there, its words, and what they say of which figure. */
 export interface FoundFigure extends SaidHere {
@@ -12,7 +12,7 @@ export interface FoundFigure extends SaidHere {
 const within = (found: readonly FoundFigure[], from: number, to: number): readonly SaidHere[] =>
   found
     .filter(({ at, words }) => at >= from && at + words.length <= to)
-    .slice(0, most.figures)
+    .slice(0, mostInWalk.figures)
     .map((each) => ({ ...each, at: each.at - from }));
 
 /** The walk with a talk in its rooms as it was cut; what was said in them before gives way. */
@@ -22,8 +22,8 @@ export function withTalk(
   cuts: readonly Cut[],
   found: readonly FoundFigure[],
 ): Walk {
-  const pieces = cuts.slice(0, most.pieces).map(({ from, to, room }, i, all) => {
-    const end = i === most.pieces - 1 ? (cuts.at(-1)?.to ?? to) : to; // a talk of more pieces ends in one long one
+  const pieces = cuts.slice(0, mostInWalk.pieces).map(({ from, to, room }, i, all) => {
+    const end = i === mostInWalk.pieces - 1 ? (cuts.at(-1)?.to ?? to) : to; // a talk of more pieces ends in one long one
     const words = text.slice(from, end);
     const begins = from + (words.length - words.trimStart().length);
     const told = words.trim();
@@ -40,7 +40,11 @@ export function withTalk(
 }
 
 /** Figures of a piece whose words still stand in a text that was changed, each nearest to where it stood. */
-export function stillThere(figures: readonly SaidHere[], before: string, after: string): readonly SaidHere[] {
+export function figuresStillThere(
+  figures: readonly SaidHere[],
+  before: string,
+  after: string,
+): readonly SaidHere[] {
   let from = 0;
   return figures.flatMap((each) => {
     const drift = after.length - before.length;
@@ -55,8 +59,8 @@ export function stillThere(figures: readonly SaidHere[], before: string, after: 
   });
 }
 
-/** The walk with figures found anew in all that is said (`textOf`); where one stood already it stays. */
-export function withFigures(walk: Walk, found: readonly FoundFigure[]): Walk {
+/** The walk with figures found anew in all that is said (`textOfWalk`); where one stood already it stays. */
+export function withFiguresFound(walk: Walk, found: readonly FoundFigure[]): Walk {
   let at = 0;
   const rooms = walk.rooms.map((room) => ({
     ...room,
@@ -66,10 +70,10 @@ export function withFigures(walk: Walk, found: readonly FoundFigure[]): Walk {
       const isFree = ({ at, words }: SaidHere) =>
         piece.figures.every((old) => at + words.length <= old.at || at >= old.at + old.words.length);
       const figures = [...piece.figures, ...here.filter(isFree)].sort((a, b) => a.at - b.at);
-      return { ...piece, figures: figures.slice(0, most.figures) };
+      return { ...piece, figures: figures.slice(0, mostInWalk.figures) };
     }),
   }));
   return { ...walk, rooms };
 }
 
-export const isFigure = (id: unknown): id is TalkFigureId => figureIds.includes(id as TalkFigureId);
+export const isTalkFigure = (id: unknown): id is TalkFigureId => figureIds.includes(id as TalkFigureId);

@@ -2,10 +2,10 @@
 import { list, number, oneOf, quietly, record, text, written } from '../core/reading/given.ts';
 import { cardFigures } from '../house/card-figures.ts';
 import { saidIns } from './audience-kinds.ts';
-import { most, type PrintedCard } from './walk.ts';
+import { mostInWalk, type PrintedCard } from './walk.ts';
 
-const name = text(most.words, (given) => given !== '');
-const says = text(most.says);
+const name = text(mostInWalk.words, (given) => given !== '');
+const says = text(mostInWalk.says);
 const figure = record(
   {
     figure: oneOf(cardFigures.map(({ id }) => id)),

@@ -1,6 +1,6 @@
 // Cards of a walk that were printed: kept one a room, and what stands otherwise on each since the house changed.
 import { headOf, type FigureId } from '../core/figures/index.ts';
-import { most, type PrintedCard, type PrintedFigure, type Walk } from './walk.ts';
+import { mostInWalk, type PrintedCard, type PrintedFigure, type Walk } from './walk.ts';
 
 /** What a card printed now would say of a figure. */
 export interface SaidNow {
@@ -49,7 +49,7 @@ export function withPrinted(walk: Walk, cards: readonly PrintedCard[]): Walk {
     all.delete(card.room);
     all.set(card.room, card);
   }
-  return { ...walk, printed: [...all.values()].slice(-most.printed) };
+  return { ...walk, printed: [...all.values()].slice(-mostInWalk.printed) };
 }
 
 /** The walk without the printed card of a room: it was thrown away. */

@@ -1,7 +1,7 @@
 // Quantities that are said in a form of their own: so often a day, hours and minutes, one in so many.
 import { numbersIn } from '../core/reading/numbers.ts';
-import { tidied } from './neat.ts';
-import { inWords } from './spoken.ts';
+import { withoutNoise } from './neat.ts';
+import { numberInWords } from './spoken.ts';
 
 const numberIn = (text: string): number | undefined => {
   if (/^an?$/i.test(text)) return 1;
@@ -10,7 +10,7 @@ const numberIn = (text: string): number | undefined => {
   return first?.first === 0 && first.next === tokens.length ? first.value : undefined;
 };
 const isFigure = (text: string) => /^\d/.test(text);
-const count = (n: number, inFigures: boolean) => (inFigures ? String(n) : inWords(n));
+const count = (n: number, inFigures: boolean) => (inFigures ? String(n) : numberInWords(n));
 
 /** "Three times a day, six days a week", "two mashes a day, Monday to Friday". */
 export interface Often {
@@ -82,10 +82,14 @@ export function clockedSaid(
 ): string {
   const all = Math.round(value * 60);
   const [hours, minutes] = [Math.floor(all / 60), all % 60];
-  const first = isArticle && hours === 1 ? 'an' : spoken ? inWords(hours) : String(hours);
+  const first = isArticle && hours === 1 ? 'an' : spoken ? numberInWords(hours) : String(hours);
   const middle = between.replace(/hours?/i, hours === 1 ? 'hour' : 'hours');
   if (minutes === 0 && !isTight) return first + middle.replace(/[\s,]+(?:and\s+)?$/i, '');
-  const second = spoken ? inWords(minutes) : isTight ? String(minutes).padStart(2, '0') : String(minutes);
+  const second = spoken
+    ? numberInWords(minutes)
+    : isTight
+      ? String(minutes).padStart(2, '0')
+      : String(minutes);
   return first + middle + second + behind.replace(/minutes?/i, minutes === 1 ? 'minute' : 'minutes');
 }
 
@@ -126,6 +130,6 @@ export function shareSaid(share: number, { inFigures, of, under: own = 0 }: Shar
   if (simple) return said(1, simple);
   const tenths = Math.round(share * 10);
   if (of && tenths > 0 && tenths < 10 && near(tenths / 10)) return said(tenths, 10);
-  const hundredths = Math.max(1, Math.round(100 * tidied(share)));
+  const hundredths = Math.max(1, Math.round(100 * withoutNoise(share)));
   return { words: `${count(hundredths, inFigures)} ${of ? 'in a hundred' : inFigures ? '%' : 'per cent'}`, value: hundredths / 100 };
 } // prettier-ignore

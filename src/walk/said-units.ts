@@ -108,7 +108,7 @@ export function meantAs(
 }
 
 /** A unit that an audience asked for, from the figure's own; nothing where it measures something else. */
-export function asked(unit: string, figureUnit: string): Conversion | undefined {
+export function unitAskedFor(unit: string, figureUnit: string): Conversion | undefined {
   if (unit === figureUnit) return same(unit);
   if (unit === '°F') return figureUnit === '°C' ? straight('°F', '°C') : undefined;
   if (figureUnit === '% vol' || figureUnit === '%') return ofKind('strength', unit, '% vol')[0];
@@ -141,7 +141,7 @@ export const unitsSaid: Readonly<Record<string, readonly [short: string, one: st
 const isWritten = (said: string) => /[a-z]{4}/i.test(said);
 
 /** A unit that was asked for, in the manner of the one that stood there: short where it was short, joined where it was joined as in “1,500-litre”. */
-export function nameOf(unit: string, stood: string, inWords: boolean): string {
+export function nameOfUnit(unit: string, stood: string, inWords: boolean): string {
   const [short, one, many] = unitsSaid[unit] ?? [unit, unit, unit];
   if (stood.startsWith('-')) return `-${one}`;
   return inWords || isWritten(stood) ? many : short;

@@ -4,12 +4,12 @@ import { toAudience, type Audience } from './audience.ts';
 import { converted } from './converted.ts';
 import { counterpart } from './hedges.ts';
 import { widened } from './japanese.ts';
-import { mannerOf, type Manner } from './manner.ts';
-import { tidied } from './neat.ts';
-import { phrase } from './phrase.ts';
+import { mannerOfSaid, type Manner } from './manner.ts';
+import { withoutNoise } from './neat.ts';
+import { phraseOfValue } from './phrase.ts';
 import { shareSaid } from './said-forms.ts';
-import { asked, type Conversion } from './said-units.ts';
-import { niceStep, rounded, stepsFrom, TRIFLE, type Rounded } from './steps.ts';
+import { unitAskedFor, type Conversion } from './said-units.ts';
+import { niceStep, roundedInManner, stepsFrom, TRIFLE, type Rounded } from './rounding-steps.ts';
 
 export type { Audience } from './audience.ts';
 
@@ -52,7 +52,7 @@ function slopeOf(meant: Conversion, to: Conversion, value: number): number {
 function roundedFor(value: number, manner: Manner, step: number): Rounded {
   const { number } = manner;
   if (number.as === 'often') return { value: Math.round(value), step: 1, isFiner: false, isWhole: true };
-  const round = rounded(value, manner, step);
+  const round = roundedInManner(value, manner, step);
   return number.as === 'share' ? { ...round, value: shareSaid(value, number).value } : round;
 }
 
@@ -75,18 +75,18 @@ function rangeAnew(manner: Manner, now: number, was: number, audience: Audience,
   const ends = [endsOf(low), endsOf(end!.value)] as const;
   const quarter = (ends[1] - ends[0]) / 4;
   const first = to ? niceStep(step * Math.abs((ends[1] - ends[0]) / (end!.value - low))) : step;
-  const round = (each: number, by: number) => tidied(Math.round(tidied(each / by)) * by);
+  const round = (each: number, by: number) => withoutNoise(Math.round(withoutNoise(each / by)) * by);
   const steps = stepsFrom(first, ends[1], manner);
   const found = steps.find((by) => ends.every((each) => Math.abs(round(each, by) - each) <= quarter)) ?? steps.at(-1)!;
   const shift = round(ends[0] - low, found); // the same for both ends, so that the range stays as wide as it was
-  const [newLow, newHigh] = isNear && !to ? [tidied(low + shift), tidied(end!.value + shift)] : [round(ends[0], found), round(ends[1], found)];
+  const [newLow, newHigh] = isNear && !to ? [withoutNoise(low + shift), withoutNoise(end!.value + shift)] : [round(ends[0], found), round(ends[1], found)];
   const at = (value: number): Rounded => ({ value, step: found, isFiner: found < first, isWhole: true });
   const isInFull = to !== undefined && end!.lifted !== 1; // “five to six thousand” of another unit: thirteen hundred is no part of it
   const last = isInFull && 'spoken' in end!.number ? { ...end!.number, spoken: { ...end!.number.spoken, style: 'plain' as const } } : end!.number;
   const second = toAudience({ number: last, unit: manner.unit }, to, audience);
   const lead = toAudience({ number: manner.number, unit: end!.unitOfFirst }, undefined, audience);
-  const left = phrase(at(tidied(newLow / (isInFull ? 1 : end!.lifted))), lead, manner);
-  const words = end!.lead + left + end!.between + phrase(at(newHigh), second, manner);
+  const left = phraseOfValue(at(withoutNoise(newLow / (isInFull ? 1 : end!.lifted))), lead, manner);
+  const words = end!.lead + left + end!.between + phraseOfValue(at(newHigh), second, manner);
   return {
     words: `${manner.hedge?.before ?? ''}${words}${manner.hedge?.after ?? ''}`,
     value: into.toFigure((newLow + newHigh) / 2),
@@ -101,11 +101,11 @@ function rangeAnew(manner: Manner, now: number, was: number, audience: Audience,
  * unit that measures something else.
  */
 export function sayAnew(words: string, was: number, now: number, audience: Audience = {}): Anew | Refusal {
-  const manner = mannerOf(words, was, audience.figureUnit);
+  const manner = mannerOfSaid(words, was, audience.figureUnit);
   if (!manner) return refuse(`“${words}” is no quantity that can be said anew.`);
   if (!Number.isFinite(now)) return refuse(`“${words}”: what it is now is not known.`);
   const { meant } = manner;
-  const to = audience.unit === undefined || audience.unit === meant.unit ? undefined : asked(audience.unit, meant.figureUnit);
+  const to = audience.unit === undefined || audience.unit === meant.unit ? undefined : unitAskedFor(audience.unit, meant.figureUnit);
   const isShare = manner.number.as === 'share' || manner.number.as === 'often'; // a part has no unit to be said in
   if (audience.unit !== undefined && audience.unit !== meant.unit && (!to || isShare))
     return refuse(`“${words}” cannot be said in ${audience.unit}.`);
@@ -115,11 +115,11 @@ export function sayAnew(words: string, was: number, now: number, audience: Audie
   };
   if (manner.to) return finish(rangeAnew(manner, now, was, audience, to));
   const into = to ?? meant;
-  const value = tidied(into.fromFigure(now));
+  const value = withoutNoise(into.fromFigure(now));
   const said = toAudience({ number: manner.number, unit: manner.unit }, to, audience);
   const first = to ? niceStep(manner.step * slopeOf(meant, to, manner.value)) : manner.step;
   const whole = (round: Rounded, before: string) => {
-    const body = phrase(round, said, manner);
+    const body = phraseOfValue(round, said, manner);
     const inner = /\ba\s+good\s+$/i.test(before) ? body.replace(/^(?:an?|one)\s+/, '') : body;
     return before + inner + (manner.hedge?.after ?? '');
   };

@@ -1,5 +1,5 @@
 // Numbers in words, in the ways that guides say them: plain, in halves, in hundreds, in pairs, digit by digit.
-import { tidied } from './neat.ts';
+import { withoutNoise } from './neat.ts';
 
 const ones = 'nought one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' '); // prettier-ignore
 const tens = '  twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
@@ -28,7 +28,7 @@ export interface Spoken {
   readonly mark: 'point' | 'comma';
 }
 /** British words, where nothing else is known of the speaker. */
-export const british: Spoken = {
+export const britishStyle: Spoken = {
   style: 'plain',
   scale: 1,
   and: true,
@@ -59,14 +59,14 @@ const byDigit = (digits: string) =>
 
 /** Words of a number with what stands behind its point said digit by digit. */
 function plainly(value: number, { and, nought, mark }: Spoken): string {
-  const [whole, part] = String(tidied(value)).split('.');
+  const [whole, part] = String(withoutNoise(value)).split('.');
   if (part === undefined) return wholeInWords(value, and);
   return `${whole === '0' && !nought ? '' : `${wholeInWords(Number(whole), and)} `}${mark} ${byDigit(part)}`;
 }
 
 /** Words of a number of whole ones and quarters; nothing for any other. */
 function inQuarters(value: number, and: boolean): string | undefined {
-  const part = tidied(value % 1);
+  const part = withoutNoise(value % 1);
   if (part === 0) return wholeInWords(value, and);
   return value > 1 && quarters[part] ? `${wholeInWords(Math.floor(value), and)} and ${quarters[part]}` : undefined;
 } // prettier-ignore
@@ -77,14 +77,14 @@ const nameOf = (scale: number) => named.find(([size]) => size === scale)?.[1];
 function scaled(value: number, spoken: Spoken): string | undefined {
   const { scale, and, style } = spoken;
   const name = nameOf(scale);
-  const many = tidied(value / scale);
+  const many = withoutNoise(value / scale);
   if (!name || many < 1 || many >= 1000) return undefined;
-  const part = tidied(many % 1);
+  const part = withoutNoise(many % 1);
   if (style === 'after' && quarters[part])
     return `${wholeInWords(Math.floor(many), and)} ${name} and ${quarters[part]}`;
   const inParts = part === 0 || many < 100 ? inQuarters(many, and) : undefined;
   if (inParts) return `${inParts} ${name}`;
-  return scale >= 1e5 && Number.isInteger(tidied(many * 100)) ? `${plainly(many, spoken)} ${name}` : undefined;
+  return scale >= 1e5 && Number.isInteger(withoutNoise(many * 100)) ? `${plainly(many, spoken)} ${name}` : undefined;
 } // prettier-ignore
 
 function hundreds(n: number, and: boolean): string | undefined {
@@ -120,8 +120,8 @@ function inStyle(value: number, spoken: Spoken): string | undefined {
 }
 
 /** A number from 0 on in words, in a style where the style can say it, else plainly. Below nought with "minus". */
-export function inWords(value: number, spoken: Spoken = british): string {
-  if (value < 0) return `minus ${inWords(-value, spoken)}`;
+export function numberInWords(value: number, spoken: Spoken = britishStyle): string {
+  if (value < 0) return `minus ${numberInWords(-value, spoken)}`;
   const words = inStyle(value, spoken) ?? plainly(value, spoken);
   const ends =
     spoken.article === 'short'
@@ -145,7 +145,7 @@ const normal = (words: string) =>
 const styles = ['halves', 'scaled', 'after', 'hundreds', 'plain', 'pairs', 'unsaid', 'digits'] as const;
 
 /** The style in which a number was said: the one that gives those very words again; plain British where none does. */
-export function spokenAs(words: string, value: number): Spoken {
+export function styleOfNumber(words: string, value: number): Spoken {
   const said = normal(words);
   const article = /^an?\b/i.test(words) || (!/^one\b/i.test(words) && 'short');
   const nought = !/^point\b/i.test(words);
@@ -158,5 +158,5 @@ export function spokenAs(words: string, value: number): Spoken {
       const isOwn = style !== 'halves' || value % 1 !== 0;
       if (isOwn && normal(again) === said) return spoken;
     }
-  return { ...british, article, nought, mark, scale };
+  return { ...britishStyle, article, nought, mark, scale };
 }

@@ -5,10 +5,10 @@ import { labelOf, numberOf } from '../talk/labels.ts';
 import { CERTAIN } from '../talk/match.ts';
 import { quantitiesIn, type SpokenQuantity } from '../talk/quantities.ts';
 import type { ReadQuantity } from '../talk/script.ts';
-import { changed, withArticle, type TextChange } from './changes.ts';
+import { withWordsChanged, withArticle, type TextChange } from './changes.ts';
 import { hedgeAround } from './hedges.ts';
-import { missed } from './holds.ts';
-import { mannerOf, type Manner } from './manner.ts';
+import { whyMissed } from './holds.ts';
+import { mannerOfSaid, type Manner } from './manner.ts';
 import { sayAnew, type Anew } from './say-anew.ts';
 import { sentencesOf, type Sentence } from './sentences.ts';
 
@@ -69,14 +69,14 @@ export interface HedgedQuantity extends TextChange {
 }
 
 /** A kept quantity with the hedge about it, where its words still stand; nothing where they do not. */
-export function wholeOf(text: string, kept: KeptQuantity): HedgedQuantity | undefined {
+export function withItsHedge(text: string, kept: KeptQuantity): HedgedQuantity | undefined {
   const { at, words, value, figure } = kept;
   const end = at + words.length;
   if (text.slice(at, end) !== words) return undefined;
   const { kind, unit } = talkFigures[figure];
   const hedge = hedgeAround(text, at, end, kind === 'time' || kind === 'temperature');
   const stood = text.slice(at - hedge.before, end + hedge.after);
-  const manner = mannerOf(stood, value, unit);
+  const manner = mannerOfSaid(stood, value, unit);
   return manner && { kept, manner, at: at - hedge.before, stood, anew: stood };
 }
 
@@ -87,7 +87,7 @@ const second =
 
 /** What a quantity says, by itself, in the unit of a figure; nothing where it measures something else. */
 function saidIn(words: string, value: number, figure: TalkFigureId): Manner | undefined {
-  const manner = mannerOf(words, value, talkFigures[figure].unit);
+  const manner = mannerOfSaid(words, value, talkFigures[figure].unit);
   return manner && manner.meant.apart < SAME ? manner : undefined;
 }
 
@@ -116,7 +116,7 @@ function againIn(
     const place = at + each.start;
     const isOwn = kept.some((other) => place < other.at + other.words.length && at + each.end > other.at);
     if (isOwn || !tellsAgain(sentence, each, of)) return [];
-    const whole = wholeOf(text, { ...of.kept, at: place, words: sentence.slice(each.start, each.end) });
+    const whole = withItsHedge(text, { ...of.kept, at: place, words: sentence.slice(each.start, each.end) });
     return whole ? [whole] : [];
   });
 }
@@ -176,13 +176,13 @@ export function staleIn(text: string, kept: readonly KeptQuantity[], house: Hous
         told.push({ kept: each, why: `${labelOf(each.figure)}: the house does not know it.` });
         continue;
       }
-      const whole = wholeOf(text, each);
+      const whole = withItsHedge(text, each);
       if (!whole) {
         const why = whyNot(text, each, now);
         if (why) told.push({ kept: each, why: `${labelOf(each.figure)}: ${why}` });
         continue;
       }
-      const how = missed(whole.manner, now.value);
+      const how = whyMissed(whole.manner, now.value);
       const anew = how && anewOf(whole, now.value);
       if (!anew) continue;
       why.push(reason(whole, now, how, anew));
@@ -196,7 +196,7 @@ export function staleIn(text: string, kept: readonly KeptQuantity[], house: Hous
     if (changes.length === 0) return [];
     const stood = text.slice(sentence.at, sentence.end);
     const inOrder = changes.toSorted((a, b) => a.at - b.at);
-    return [{ ...sentence, stood, anew: changed(stood, inOrder, sentence.at), why: why.join(' '), isDoubtful, changes: inOrder }]; // prettier-ignore
+    return [{ ...sentence, stood, anew: withWordsChanged(stood, inOrder, sentence.at), why: why.join(' '), isDoubtful, changes: inOrder }]; // prettier-ignore
   });
   return { sentences, told };
 }

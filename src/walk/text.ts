@@ -1,19 +1,26 @@
 // A walk as text, for the browser and for a file: written in version 1, and read strictly. What cannot be used is told of in a sentence.
-import { isData, jsonIn, own, type Data } from '../core/reading/data.ts';
+import { isData, jsonIn, ownValue, type Data } from '../core/reading/data.ts';
 import { plainName } from '../house/name.ts';
 import { stages, type Stage } from '../house/figures.ts';
-import { shown, UNSEEN } from '../core/shown.ts';
+import { quotedGiven, UNSEEN } from '../core/quoted-given.ts';
 import { cardFigures } from '../house/card-figures.ts';
-import { isFigure } from './pieces.ts';
-import { comings, marks, saidIns, type Coming, type AudienceMark, type SaidIn } from './audience-kinds.ts';
+import { isTalkFigure } from './pieces.ts';
+import {
+  comings,
+  audienceMarks,
+  saidIns,
+  type Coming,
+  type AudienceMark,
+  type SaidIn,
+} from './audience-kinds.ts';
 import { readCard } from './printed-card.ts';
 import { minutesOf } from './time.ts';
-import { bans, firstWalk, limits, most, type Ban, type LeftAsIs, type Piece, type PrintedCard, type Room, type SaidHere, type Walk } from './walk.ts'; // prettier-ignore
+import { roomBans, firstWalk, walkLimits, mostInWalk, type Ban, type LeftAsIs, type Piece, type PrintedCard, type Room, type SaidHere, type Walk } from './walk.ts'; // prettier-ignore
 
 const FORMAT = 'malt-spirit-walk';
 const VERSION = 1;
-export const BIGGEST = 1_000_000; // characters of a text that is read: the longest talk, escaped, with its figures
-export const FIRST_NAME = 'My walk';
+export const LONGEST_WALK_TEXT = 1_000_000; // characters of a text that is read: the longest talk, escaped, with its figures
+export const FIRST_WALK_NAME = 'My walk';
 
 /** The text of a walk. */
 export const encodeWalk = (walk: Walk): string =>
@@ -38,26 +45,26 @@ class Telling {
     if (given === undefined) return usual;
     if (Number.isInteger(given) && (given as number) >= low && (given as number) <= high)
       return given === 0 ? 0 : (given as number);
-    this.tell(`${what}: “${shown(given)}” is no whole number from ${low} to ${high}; ${usual} stands.`);
+    this.tell(`${what}: “${quotedGiven(given)}” is no whole number from ${low} to ${high}; ${usual} stands.`);
     return usual;
   }
   /** A text of one or more lines, bounded; what cannot be seen is left out. */
   words(what: string, given: unknown, longest: number): string {
     if (given === undefined) return '';
-    if (typeof given !== 'string') return (this.tell(`${what}: “${shown(given)}” is no text.`), '');
+    if (typeof given !== 'string') return (this.tell(`${what}: “${quotedGiven(given)}” is no text.`), '');
     if (given.length > longest)
       this.tell(`${what}: ${given.length} characters are given, and ${longest} are read.`);
     return given.slice(0, longest).replace(/\p{Cs}$/u, '');
   }
   /** One line of words. */
   line(what: string, given: unknown): string {
-    return this.words(what, given, most.words)
+    return this.words(what, given, mostInWalk.words)
       .replace(/[\s\u2028\u2029]+/g, ' ')
       .replace(UNSEEN, '');
   }
   list(what: string, given: unknown, longest: number): readonly unknown[] {
     if (given === undefined) return [];
-    if (!Array.isArray(given)) return (this.tell(`${what}: “${shown(given)}” is no list.`), []);
+    if (!Array.isArray(given)) return (this.tell(`${what}: “${quotedGiven(given)}” is no list.`), []);
     if (given.length > longest)
       this.tell(`${what}: ${given.length} are given, and ${longest} are read; the rest is left out.`);
     return given.slice(0, longest);
@@ -66,7 +73,7 @@ class Telling {
   known<T extends string>(what: string, given: unknown, names: readonly string[], longest = names.length): readonly T[] {
     return [...new Set(this.list(what, given, longest))].filter((each): each is T => {
       const isKnown = names.includes(each as string);
-      if (!isKnown) this.tell(`${what}: “${shown(each)}” is not known.`);
+      if (!isKnown) this.tell(`${what}: “${quotedGiven(each)}” is not known.`);
       return isKnown;
     });
   }
@@ -77,26 +84,26 @@ class Telling {
   /** Tells of what a record carries beside the keys that are read. */
   only(what: string, data: Data, keys: readonly string[]): void {
     for (const key of Object.keys(data).filter((each) => !keys.includes(each)).slice(0, TOLD))
-      this.tell(`${what}: “${shown(key)}” is nothing that is known of it.`);
+      this.tell(`${what}: “${quotedGiven(key)}” is nothing that is known of it.`);
   }
 } // prettier-ignore
 
 function readSaid(telling: Telling, what: string, given: unknown, text: string): readonly SaidHere[] {
-  const figures = telling.list(`${what}, figures`, given, most.figures).flatMap((each): SaidHere[] => {
+  const figures = telling.list(`${what}, figures`, given, mostInWalk.figures).flatMap((each): SaidHere[] => {
     const said = isData(each) ? each : {};
-    const [at, words, figure, value] = ['at', 'words', 'figure', 'value'].map((key) => own(said, key));
+    const [at, words, figure, value] = ['at', 'words', 'figure', 'value'].map((key) => ownValue(said, key));
     const isSound =
       typeof at === 'number' &&
       Number.isInteger(at) &&
       typeof words === 'string' &&
       words !== '' &&
-      isFigure(figure) &&
+      isTalkFigure(figure) &&
       typeof value === 'number' &&
       Number.isFinite(value) &&
       text.startsWith(words, at) &&
       at >= 0;
     if (isSound) return [{ at, words, figure, value }];
-    telling.tell(`${what}: “${shown(words ?? each)}” is no figure that stands there.`);
+    telling.tell(`${what}: “${quotedGiven(words ?? each)}” is no figure that stands there.`);
     return [];
   });
   return figures
@@ -116,45 +123,48 @@ function readAsked(telling: Telling, what: string, given: unknown): Pick<Piece, 
   const answers = isData(given) ? Object.entries(given) : [];
   const isSound = ([kind, answer]: [string, unknown]) => ['adults', 'long'].includes(kind) && ['out', 'stays'].includes(answer as string); // prettier-ignore
   if (answers.length > 0 && answers.every(isSound)) return { asked: Object.fromEntries(answers) as NonNullable<Piece['asked']> }; // prettier-ignore
-  telling.tell(`${what}: “${shown(given)}” is no answer to leaving it out, and it is asked again.`);
+  telling.tell(`${what}: “${quotedGiven(given)}” is no answer to leaving it out, and it is asked again.`);
   return {};
 }
 
 function readPiece(telling: Telling, what: string, given: unknown, left: Left): readonly Piece[] {
-  if (!isData(given)) return (telling.tell(`${what}: “${shown(given)}” is no piece of a talk.`), []);
+  if (!isData(given)) return (telling.tell(`${what}: “${quotedGiven(given)}” is no piece of a talk.`), []);
   telling.only(what, given, ['text', 'long', 'whom', 'asked', 'figures']);
-  const text = telling.words(what, own(given, 'text'), left.text);
+  const text = telling.words(what, ownValue(given, 'text'), left.text);
   if (text.trim() === '') return (telling.tell(`${what} has no words, and is left out.`), []);
   left.pieces--;
   left.text -= text.length;
-  const long = own(given, 'long') ?? false;
-  if (typeof long !== 'boolean') telling.tell(`${what}: “${shown(long)}” does not say whether it is for long walks only; it is told in all.`);
-  const whom = telling.one<AudienceMark>(`${what}, told to`, own(given, 'whom'), Object.keys(marks));
-  return [{ text, long: long === true, ...(whom ? { whom } : {}), ...readAsked(telling, what, own(given, 'asked')), figures: readSaid(telling, what, own(given, 'figures'), text) }];
+  const long = ownValue(given, 'long') ?? false;
+  if (typeof long !== 'boolean') telling.tell(`${what}: “${quotedGiven(long)}” does not say whether it is for long walks only; it is told in all.`);
+  const whom = telling.one<AudienceMark>(`${what}, told to`, ownValue(given, 'whom'), Object.keys(audienceMarks));
+  return [{ text, long: long === true, ...(whom ? { whom } : {}), ...readAsked(telling, what, ownValue(given, 'asked')), figures: readSaid(telling, what, ownValue(given, 'figures'), text) }];
 } // prettier-ignore
 
 function readRoom(telling: Telling, number: number, given: unknown, left: Left): readonly Room[] {
-  if (!isData(given)) return (telling.tell(`Room ${number}: “${shown(given)}” is no room.`), []);
-  const named = own(given, 'name');
+  if (!isData(given)) return (telling.tell(`Room ${number}: “${quotedGiven(given)}” is no room.`), []);
+  const named = ownValue(given, 'name');
   const name = (typeof named === 'string' && plainName(named)) || `Room ${number}`;
   if (name !== named)
-    telling.tell(`Room ${number}: “${shown(named)}” is no name for a room; it is called ${name}.`);
+    telling.tell(`Room ${number}: “${quotedGiven(named)}” is no name for a room; it is called ${name}.`);
   const what = (of: string) => `${name}, ${of}`;
   telling.only(name, given, ['name', 'stages', 'minutes', 'shows', 'line', 'asks', 'figures', 'bans', 'rule', 'pieces']); // prettier-ignore
-  const figures = own(given, 'figures');
-  const minutes = telling.whole(what('minutes'), own(given, 'minutes'), limits.minutes, 10);
+  const figures = ownValue(given, 'figures');
+  const minutes = telling.whole(what('minutes'), ownValue(given, 'minutes'), walkLimits.minutes, 10);
   return [
     {
       name,
-      stages: telling.known<Stage>(what('stages'), own(given, 'stages'), stages),
+      stages: telling.known<Stage>(what('stages'), ownValue(given, 'stages'), stages),
       minutes,
-      shows: telling.line(what('what is shown'), own(given, 'shows')),
-      line: telling.line(what('the line of its card'), own(given, 'line')),
-      asks: telling.list(what('questions'), own(given, 'asks'), most.asks).filter((each): each is string => {
-        const isName = typeof each === 'string' && /^[a-z0-9-]{1,200}$/.test(each);
-        if (!isName) telling.tell(`${what('questions')}: “${shown(each)}” is no question of the book.`);
-        return isName;
-      }),
+      shows: telling.line(what('what is shown'), ownValue(given, 'shows')),
+      line: telling.line(what('the line of its card'), ownValue(given, 'line')),
+      asks: telling
+        .list(what('questions'), ownValue(given, 'asks'), mostInWalk.asks)
+        .filter((each): each is string => {
+          const isName = typeof each === 'string' && /^[a-z0-9-]{1,200}$/.test(each);
+          if (!isName)
+            telling.tell(`${what('questions')}: “${quotedGiven(each)}” is no question of the book.`);
+          return isName;
+        }),
       ...(figures === undefined
         ? {}
         : {
@@ -162,13 +172,13 @@ function readRoom(telling: Telling, number: number, given: unknown, left: Left):
               what('figures of its card'),
               figures,
               cardFigures.map(({ id }) => id),
-              most.cardFigures,
+              mostInWalk.cardFigures,
             ),
           }),
-      bans: telling.known<Ban>(what('what it forbids'), own(given, 'bans'), Object.keys(bans)),
-      rule: telling.line(what('its own rule'), own(given, 'rule')),
+      bans: telling.known<Ban>(what('what it forbids'), ownValue(given, 'bans'), Object.keys(roomBans)),
+      rule: telling.line(what('its own rule'), ownValue(given, 'rule')),
       pieces: telling
-        .list(what('pieces'), own(given, 'pieces'), Math.max(0, left.pieces))
+        .list(what('pieces'), ownValue(given, 'pieces'), Math.max(0, left.pieces))
         .flatMap((piece, i) => readPiece(telling, what(`piece ${i + 1}`), piece, left)),
     },
   ];
@@ -177,7 +187,7 @@ function readRoom(telling: Telling, number: number, given: unknown, left: Left):
 /** Where the party has to be by when, if it is a room of the walk and a time. */
 function readDue(telling: Telling, given: unknown, rooms: number): Pick<Walk, 'due'> {
   if (given === undefined) return {};
-  const [room, by] = isData(given) ? [own(given, 'room'), own(given, 'by')] : [];
+  const [room, by] = isData(given) ? [ownValue(given, 'room'), ownValue(given, 'by')] : [];
   if (
     Number.isInteger(room) &&
     (room as number) >= 0 &&
@@ -192,19 +202,19 @@ function readDue(telling: Telling, given: unknown, rooms: number): Pick<Walk, 'd
 
 /** The sentences that are left as they are. */
 function readLeft(telling: Telling, given: unknown): Pick<Walk, 'left'> {
-  const left = telling.list('Left as they are', given, most.left).flatMap((each): LeftAsIs[] => {
+  const left = telling.list('Left as they are', given, mostInWalk.left).flatMap((each): LeftAsIs[] => {
     const data = isData(each) ? each : {};
-    const [words, house] = [own(data, 'words'), own(data, 'house')];
+    const [words, house] = [ownValue(data, 'words'), ownValue(data, 'house')];
     const isSound =
       typeof words === 'string' &&
       words !== '' &&
-      words.length <= most.leftWords &&
+      words.length <= mostInWalk.leftWords &&
       Array.isArray(house) &&
-      house.length <= most.leftFigures &&
+      house.length <= mostInWalk.leftFigures &&
       house.every(
-        (one: unknown) => isData(one) && isFigure(own(one, 'figure')) && Number.isFinite(own(one, 'value')),
+        (one: unknown) => isData(one) && isTalkFigure(ownValue(one, 'figure')) && Number.isFinite(ownValue(one, 'value')),
       );
-    if (!isSound) return (telling.tell(`Left as they are: “${shown(words ?? each)}” cannot be read, and is asked again.`), []);
+    if (!isSound) return (telling.tell(`Left as they are: “${quotedGiven(words ?? each)}” cannot be read, and is asked again.`), []);
     return [{ words, house: (house as LeftAsIs['house']).map(({ figure, value }) => ({ figure, value })) }];
   });
   return left.length > 0 ? { left } : {};
@@ -213,9 +223,9 @@ function readLeft(telling: Telling, given: unknown): Pick<Walk, 'left'> {
 /** The cards that were printed, one of each room. */
 function readPrinted(telling: Telling, given: unknown): Pick<Walk, 'printed'> {
   const rooms = new Set<string>();
-  const printed = telling.list('Printed cards', given, most.printed).flatMap((each): readonly PrintedCard[] => {
-    const card = readCard(each, most.cardFigures, most.asks);
-    if (!card || rooms.has(card.room)) return (telling.tell(`Printed cards: “${shown(isData(each) ? own(each, 'room') : each)}” cannot be read, and is left out.`), []);
+  const printed = telling.list('Printed cards', given, mostInWalk.printed).flatMap((each): readonly PrintedCard[] => {
+    const card = readCard(each, mostInWalk.cardFigures, mostInWalk.asks);
+    if (!card || rooms.has(card.room)) return (telling.tell(`Printed cards: “${quotedGiven(isData(each) ? ownValue(each, 'room') : each)}” cannot be read, and is left out.`), []);
     rooms.add(card.room);
     return [card];
   });
@@ -226,7 +236,7 @@ function readPrinted(telling: Telling, given: unknown): Pick<Walk, 'printed'> {
 function readHouse(telling: Telling, given: unknown): Pick<Walk, 'house'> {
   if (given === undefined) return {};
   if (typeof given === 'string' && given !== '' && plainName(given) === given) return { house: given };
-  telling.tell(`“${shown(given)}” is no name for the house that it was written for, and is left out.`);
+  telling.tell(`“${quotedGiven(given)}” is no name for the house that it was written for, and is left out.`);
   return {};
 }
 
@@ -235,47 +245,47 @@ function readHouse(telling: Telling, given: unknown): Pick<Walk, 'house'> {
  * what cannot be used is left out and told of.
  */
 export function decodeWalk(given: string): WalkRead | { readonly problem: string } {
-  if (given.length > BIGGEST)
-    return { problem: `That text has ${given.length} characters; a walk has at most ${BIGGEST}.` };
+  if (given.length > LONGEST_WALK_TEXT)
+    return { problem: `That text has ${given.length} characters; a walk has at most ${LONGEST_WALK_TEXT}.` };
   const data = jsonIn(given);
   if (data === undefined) return { problem: 'That is no walk, or not all of one.' };
-  if (!isData(data) || own(data, 'format') !== FORMAT) return { problem: 'That is no walk.' };
-  const version = own(data, 'version');
+  if (!isData(data) || ownValue(data, 'format') !== FORMAT) return { problem: 'That is no walk.' };
+  const version = ownValue(data, 'version');
   if (version !== VERSION)
     return {
       problem:
         typeof version === 'number' && version > VERSION
-          ? `That walk is of version ${shown(version)}; this handbook reads version ${VERSION}. Open it with a newer one.`
-          : `“${shown(version)}” is no version of a walk.`,
+          ? `That walk is of version ${quotedGiven(version)}; this handbook reads version ${VERSION}. Open it with a newer one.`
+          : `“${quotedGiven(version)}” is no version of a walk.`,
     };
   const telling = new Telling();
-  const first = firstWalk(FIRST_NAME);
+  const first = firstWalk(FIRST_WALK_NAME);
   telling.only('The walk', data, ['format', 'version', 'name', 'house', 'length', 'least', 'begins', 'due', 'coming', 'saidIn', 'pace', 'left', 'printed', 'rooms']); // prettier-ignore
-  const named = own(data, 'name');
-  const name = (typeof named === 'string' && plainName(named)) || FIRST_NAME;
-  if (name !== named) telling.tell(`“${shown(named)}” is no name for a walk; it is called ${name}.`);
-  const begins = own(data, 'begins') ?? first.begins;
+  const named = ownValue(data, 'name');
+  const name = (typeof named === 'string' && plainName(named)) || FIRST_WALK_NAME;
+  if (name !== named) telling.tell(`“${quotedGiven(named)}” is no name for a walk; it is called ${name}.`);
+  const begins = ownValue(data, 'begins') ?? first.begins;
   const isClock = typeof begins === 'string' && minutesOf(begins) !== undefined;
-  if (!isClock) telling.tell(`It begins at “${shown(begins)}”, which is no time of day; ${first.begins} stands.`);
-  const left: Left = { pieces: most.pieces, text: most.text };
+  if (!isClock) telling.tell(`It begins at “${quotedGiven(begins)}”, which is no time of day; ${first.begins} stands.`);
+  const left: Left = { pieces: mostInWalk.pieces, text: mostInWalk.text };
   const rooms = telling
-    .list('Rooms', own(data, 'rooms'), most.rooms)
+    .list('Rooms', ownValue(data, 'rooms'), mostInWalk.rooms)
     .flatMap((room, i) => readRoom(telling, i + 1, room, left));
   if (rooms.length === 0) telling.tell('It has no rooms, so the usual ones stand.');
-  const coming = telling.one<Coming>('Who is coming', own(data, 'coming'), comings);
-  const saidIn = telling.one<SaidIn>('Units and numbers', own(data, 'saidIn'), saidIns);
+  const coming = telling.one<Coming>('Who is coming', ownValue(data, 'coming'), comings);
+  const saidIn = telling.one<SaidIn>('Units and numbers', ownValue(data, 'saidIn'), saidIns);
   const walk: Walk = {
     name,
-    ...readHouse(telling, own(data, 'house')),
-    length: telling.whole('Length', own(data, 'length'), limits.length, first.length),
-    least: telling.whole('Least in a room', own(data, 'least'), limits.least, first.least),
+    ...readHouse(telling, ownValue(data, 'house')),
+    length: telling.whole('Length', ownValue(data, 'length'), walkLimits.length, first.length),
+    least: telling.whole('Least in a room', ownValue(data, 'least'), walkLimits.least, first.least),
     begins: isClock ? begins.trim() : first.begins,
-    ...readDue(telling, own(data, 'due'), rooms.length),
+    ...readDue(telling, ownValue(data, 'due'), rooms.length),
     ...(coming ? { coming } : {}),
     ...(saidIn ? { saidIn } : {}),
-    pace: telling.whole('Words a minute', own(data, 'pace'), limits.pace, first.pace),
-    ...readLeft(telling, own(data, 'left')),
-    ...readPrinted(telling, own(data, 'printed')),
+    pace: telling.whole('Words a minute', ownValue(data, 'pace'), walkLimits.pace, first.pace),
+    ...readLeft(telling, ownValue(data, 'left')),
+    ...readPrinted(telling, ownValue(data, 'printed')),
     rooms: rooms.length > 0 ? rooms : first.rooms,
   };
   const { problems } = telling;

@@ -1,17 +1,17 @@
 // How long a walk takes: words against minutes, minutes shared among the rooms, and times of day.
 import { formatNumber } from '../core/format.ts';
 import { isRefusal, refuse, type Refusal } from '../core/refusal.ts';
-import { isTold, type Room, type WalkFor, type Walk } from './walk.ts';
+import { isPieceTold, type Room, type WalkFor, type Walk } from './walk.ts';
 
 /** How many words a text has, a figure counting as one. */
 export const wordsIn = (text: string): number => text.match(/[\p{L}\p{N}][^\s—–]*/gu)?.length ?? 0;
 
 /** The words that are told in a room, in a walk of this length, to those who come. */
 export const wordsTold = ({ pieces }: Room, of: WalkFor): number =>
-  pieces.reduce((sum, piece) => sum + (isTold(piece, of) ? wordsIn(piece.text) : 0), 0);
+  pieces.reduce((sum, piece) => sum + (isPieceTold(piece, of) ? wordsIn(piece.text) : 0), 0);
 
 /** Whole minutes shared by weights, with a least for each; all alike where nothing weighs. Refuses what is too short for that. */
-export function shared(
+export function minutesShared(
   total: number,
   weights: readonly number[],
   least: number,
@@ -41,8 +41,8 @@ export function shared(
 }
 
 /** A walk of another length: its minutes shared anew by what is told in each room. */
-export function ofLength(walk: Walk, length: number, least = walk.least): Walk | Refusal {
-  const minutes = shared(
+export function withLength(walk: Walk, length: number, least = walk.least): Walk | Refusal {
+  const minutes = minutesShared(
     length,
     walk.rooms.map((room) => wordsTold(room, { ...walk, length })),
     least,
@@ -124,7 +124,7 @@ export function troubleOf(
 }
 
 /** What is to be said of the whole: how much of it is talk, and what does not fit. */
-export function ofWhole(walk: Walk): readonly string[] {
+export function walkTimeInWords(walk: Walk): readonly string[] {
   const times = timesOf(walk);
   const minutes = walk.rooms.reduce((sum, room) => sum + room.minutes, 0);
   const words = times.reduce((sum, time) => sum + time.words, 0);

@@ -1,7 +1,7 @@
 // A walk that another tab of the browser has written, taken here with what is being typed at that moment.
 import { pieceAt, withPiece, withRoom, type PiecePlace } from './change.ts';
-import { stillThere } from './pieces.ts';
-import { most, type Walk } from './walk.ts';
+import { figuresStillThere } from './pieces.ts';
+import { mostInWalk, type Walk } from './walk.ts';
 
 /** What is being typed in the field of a piece, and not yet taken. */
 export interface Typing extends PiecePlace {
@@ -21,13 +21,14 @@ export function withTyping(walk: Walk, before: Walk, { text, ...at }: Typing): W
   const here = all.find(({ room, piece }) => room === at.room && piece === at.piece) ?? all[0];
   if (here) {
     const { figures } = pieceAt(walk, here)!;
-    return withPiece(walk, here, { text, figures: stillThere(figures, stood.text, text) });
+    return withPiece(walk, here, { text, figures: figuresStillThere(figures, stood.text, text) });
   }
   const room = Math.min(at.room, walk.rooms.length - 1);
   const { pieces } = walk.rooms[room]!;
   const many = walk.rooms.reduce((sum, each) => sum + each.pieces.length, 0);
-  const own = { ...stood, text, figures: stillThere(stood.figures, stood.text, text) };
-  if (many < most.pieces) return withRoom(walk, room, { pieces: pieces.toSpliced(at.piece + 1, 0, own) });
+  const own = { ...stood, text, figures: figuresStillThere(stood.figures, stood.text, text) };
+  if (many < mostInWalk.pieces)
+    return withRoom(walk, room, { pieces: pieces.toSpliced(at.piece + 1, 0, own) });
   const last = pieces.at(-1);
   return last ? withPiece(walk, { room, piece: pieces.length - 1 }, { text: `${last.text}\n${text}` }) : walk;
 }

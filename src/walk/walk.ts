@@ -3,7 +3,7 @@ import { cardFigures } from '../house/card-figures.ts';
 import { stages, type Stage } from '../house/figures.ts';
 import type { FigureId as CardFigureId } from '../core/figures/index.ts';
 import { talkFigures, type TalkFigureId } from '../talk/figures.ts';
-import { isFor, type Coming, type AudienceMark, type SaidIn } from './audience-kinds.ts';
+import { isForAudience, type Coming, type AudienceMark, type SaidIn } from './audience-kinds.ts';
 
 /** A figure that the guide says in a piece, as the reader of talks matched it. */
 export interface SaidHere {
@@ -29,13 +29,13 @@ export interface Piece {
 }
 
 /** What a room may forbid; usual in the trade, and decided by the site. */
-export const bans = {
+export const roomBans = {
   phones: 'No phones or cameras',
   flash: 'No flash',
   leaning: 'No leaning in',
   children: 'No children past the line',
 } as const;
-export type Ban = keyof typeof bans;
+export type Ban = keyof typeof roomBans;
 
 export interface Room {
   readonly name: string;
@@ -108,16 +108,16 @@ export interface Walk {
   readonly rooms: readonly Room[];
 }
 
-export const lengths = [15, 30, 60, 90] as const;
-export const SHORT = 45; // minutes: a shorter walk leaves out what is only for long ones
-export const PACE = 130; // words a minute until it is set; common practice of speaking to a party
-export const limits = {
+export const walkLengths = [15, 30, 60, 90] as const;
+export const SHORT_WALK = 45; // minutes: a shorter walk leaves out what is only for long ones
+export const USUAL_PACE = 130; // words a minute until it is set; common practice of speaking to a party
+export const walkLimits = {
   length: [5, 600],
   least: [0, 60],
   minutes: [0, 600],
   pace: [50, 300],
 } as const satisfies Record<string, readonly [number, number]>;
-export const most = {
+export const mostInWalk = {
   rooms: 20,
   pieces: 500, // of all rooms together
   figures: 200, // of a piece
@@ -160,7 +160,7 @@ export const firstWalk = (name: string): Walk => ({
   length: 60,
   least: 2,
   begins: '10:30',
-  pace: PACE,
+  pace: USUAL_PACE,
   rooms: usual.map((room) => emptyRoom(...room)),
 });
 
@@ -168,14 +168,14 @@ export const firstWalk = (name: string): Walk => ({
 export type WalkFor = Pick<Walk, 'length' | 'coming'>;
 
 /** True for a piece that a walk is too short for. */
-export const isTooLong = ({ long }: Piece, { length }: WalkFor): boolean => long && length < SHORT;
+export const isPieceTooLong = ({ long }: Piece, { length }: WalkFor): boolean => long && length < SHORT_WALK;
 
 /** True when a piece is told in a walk of this length, to those who come. */
-export const isTold = (piece: Piece, of: WalkFor): boolean =>
-  !isTooLong(piece, of) && isFor(piece.whom, of.coming);
+export const isPieceTold = (piece: Piece, of: WalkFor): boolean =>
+  !isPieceTooLong(piece, of) && isForAudience(piece.whom, of.coming);
 
 /** All that is said, in the order of the walk. */
-export const textOf = ({ rooms }: Walk): string =>
+export const textOfWalk = ({ rooms }: Walk): string =>
   rooms.flatMap(({ pieces }) => pieces.map(({ text }) => text)).join('\n\n');
 
 const ids = new Set(cardFigures.map(({ id }) => id));
@@ -189,11 +189,11 @@ export function figuresOfCard({ stages: of, figures, pieces }: Room): readonly C
   const own = cardFigures.filter(({ stage }) => of.includes(stage)).map(({ id }) => id);
   return [...new Set([...told.filter((id) => ids.has(id) && own.includes(id)), ...own])].slice(
     0,
-    most.cardFigures,
+    mostInWalk.cardFigures,
   );
 }
 
 /** The figures that a room's card may carry. */
-export const mayCarry = ({ stages: of }: Room) => cardFigures.filter(({ stage }) => of.includes(stage));
+export const figuresForCard = ({ stages: of }: Room) => cardFigures.filter(({ stage }) => of.includes(stage));
 
 export { stages, type Stage };

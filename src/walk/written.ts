@@ -1,5 +1,5 @@
 // Numbers in figures: the marks that a writer puts between thousands and before decimals, read and written.
-import { tidied } from './neat.ts';
+import { withoutNoise } from './neat.ts';
 
 export interface Marks {
   /** Between thousands: a comma, a point, a space, an apostrophe, or nothing. */
@@ -41,7 +41,7 @@ export function writtenAt(text: string): readonly NumberInTalk[] {
   const part = inWords ? (/half/i.test(glyph) ? 0.5 : /three/i.test(glyph) ? 0.75 : 0.25) : (glyphs[glyph.trim()] ?? 0);
   const read = (value: number, marks: Marks, decimals: number) =>
     readings.push({
-      value: tidied((value + part) * size),
+      value: withoutNoise((value + part) * size),
       marks,
       decimals,
       ...(glyph === '' ? {} : { glyph: inWords ? ('words' as const) : ('sign' as const) }),
@@ -71,7 +71,7 @@ export function writtenAt(text: string): readonly NumberInTalk[] {
 /** Size of the last digit of a figure as written; noughts at the end of a whole number are taken for rounding. */
 export function stepWritten({ value, decimals, glyph, scale }: NumberInTalk): number {
   if (glyph) return ((value / scale.size) % 0.5 === 0 ? 0.5 : 0.25) * scale.size;
-  if (decimals > 0) return tidied(10 ** -decimals * scale.size);
+  if (decimals > 0) return withoutNoise(10 ** -decimals * scale.size);
   let step = scale.size;
   while (value !== 0 && value % (10 * step) === 0) step *= 10;
   return step;
@@ -79,7 +79,7 @@ export function stepWritten({ value, decimals, glyph, scale }: NumberInTalk): nu
 
 /** A number in figures with so many decimals. */
 export function inFigures(value: number, decimals: number, { group, decimal }: Marks): string {
-  const [whole, part] = tidied(Math.abs(value)).toFixed(decimals).split('.');
+  const [whole, part] = withoutNoise(Math.abs(value)).toFixed(decimals).split('.');
   const text = whole!.replace(/\B(?=(\d{3})+$)/g, group) + (part === undefined ? '' : decimal + part);
   return value < 0 && /[1-9]/.test(text) ? `−${text}` : text;
 }
@@ -92,7 +92,7 @@ const inParts: Readonly<Record<number, string>> = {
 
 /** A number with ½, ¼ or ¾ where it has such a part; nothing for other parts. */
 export function inGlyphs(value: number, marks: Marks, glyph: 'sign' | 'words'): string | undefined {
-  const part = tidied(value % 1);
+  const part = withoutNoise(value % 1);
   if (part === 0) return inFigures(value, 0, marks);
   const sign =
     glyph === 'sign'
@@ -104,5 +104,5 @@ export function inGlyphs(value: number, marks: Marks, glyph: 'sign' | 'words'): 
 }
 
 /** Decimals that a number needs, at most six. */
-export const decimalsOf = (value: number): number =>
-  (String(tidied(value)).split('.')[1] ?? '').slice(0, 6).length;
+export const decimalsWritten = (value: number): number =>
+  (String(withoutNoise(value)).split('.')[1] ?? '').slice(0, 6).length;

@@ -1,9 +1,9 @@
 // The list of what is asked: holes that exist, answers without gaps, places that stand in the book, and each entry found by its own ways.
 import { expect, test } from 'vitest';
 import { answerer, isAnswer } from '../../src/asking/answer.ts';
-import { fill } from '../../src/asking/holes.ts';
+import { fillHoles } from '../../src/asking/holes.ts';
 import { made } from '../../src/asking/made.ts';
-import { matcher } from '../../src/asking/match.ts';
+import { questionMatcher } from '../../src/asking/match.ts';
 import { calculators } from '../../src/calculators/index.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { factIds } from '../../src/house/facts.ts';
@@ -21,19 +21,19 @@ test('there are enough entries, and no two of one name', () => {
 
 test.each(entries.map((entry) => [entry.id, entry] as const))('%s can be told', (_, entry) => {
   for (const text of [entry.says, entry.sum ?? 'nothing.']) {
-    const { text: told } = fill(text, { line });
+    const { text: told } = fillHoles(text, { line });
     expect(told).not.toMatch(/NaN|undefined|Infinity|[{}<>]|\s[.,;]/);
     for (const fact of text.matchAll(/\{\?(\w+):/g)) expect(factIds).toContain(fact[1]);
   }
-  const told = fill(entry.says, { line }).text;
+  const told = fillHoles(entry.says, { line }).text;
   expect(told.split(/\s+/).length).toBeLessThanOrEqual(MOST_WORDS);
   expect(told).toMatch(/[.]$/);
 });
 
 test('a hole that names nothing is refused', () => {
-  expect(() => fill('{heart.size}', { line })).toThrow('No figure');
-  expect(() => fill('{made.up}', { line })).toThrow('No figure');
-  expect(() => fill('{heart.strength/year}', { line })).toThrow('not an amount');
+  expect(() => fillHoles('{heart.size}', { line })).toThrow('No figure');
+  expect(() => fillHoles('{made.up}', { line })).toThrow('No figure');
+  expect(() => fillHoles('{heart.strength/year}', { line })).toThrow('not an amount');
 });
 
 test('every figure that is made is a number of the built-in house', () => {
@@ -58,7 +58,7 @@ test('every place is a heading, a page or a calculator of the book', () => {
 });
 
 test('each entry is found by its own ways of asking', () => {
-  const { match } = matcher(list);
+  const { match } = questionMatcher(list);
   const lost = entries.flatMap(({ id, asked }) =>
     asked.flatMap((way) => {
       const best = match(way);

@@ -1,5 +1,5 @@
 // Fits the weights of likeness (`match.ts`) to ways of asking that were held out, and prints them: node tests/asking/fit.ts
-import { matcher, SIGNS, WEIGHTS } from '../../src/asking/match.ts';
+import { questionMatcher, MATCHING_SIGNS, WEIGHTS } from '../../src/asking/match.ts';
 import { list } from './list.ts';
 
 const FOLDS = 8;
@@ -8,7 +8,7 @@ const RIVALS = 30; // entries that a held-out way is weighed against: those that
 const ROUNDS = 400;
 const STEP = 0.5;
 const RIDGE = 0.002; // holds weights small where the ways do not tell
-const BY_HAND = SIGNS.indexOf('whole'); // no held-out way is whole
+const BY_HAND = MATCHING_SIGNS.indexOf('whole'); // no held-out way is whole
 
 /** The signs of the entry that is meant, first, and of its rivals. */
 type Case = readonly (readonly number[])[];
@@ -17,7 +17,7 @@ function casesOf(): Case[] {
   const cases: Case[] = [];
   for (let fold = 0; fold < FOLDS; fold++) {
     const isOut = (ways: number, i: number) => ways >= FEWEST && i > 0 && i % FOLDS === fold;
-    const { signsOf } = matcher({
+    const { signsOf } = questionMatcher({
       ...list,
       entries: list.entries.map((entry) => ({ ...entry, asked: entry.asked.filter((_, i) => !isOut(entry.asked.length, i)) })),
     });
@@ -25,8 +25,8 @@ function casesOf(): Case[] {
       asked.forEach((way, i) => {
         if (!isOut(asked.length, i)) return;
         const { signs } = signsOf(way);
-        const row = (entry: number) => [...signs.slice(entry * SIGNS.length, (entry + 1) * SIGNS.length)];
-        const sum = (entry: number) => WEIGHTS.reduce((total, weight, s) => total + weight * signs[entry * SIGNS.length + s]!, 0);
+        const row = (entry: number) => [...signs.slice(entry * MATCHING_SIGNS.length, (entry + 1) * MATCHING_SIGNS.length)];
+        const sum = (entry: number) => WEIGHTS.reduce((total, weight, s) => total + weight * signs[entry * MATCHING_SIGNS.length + s]!, 0);
         const rivals = list.entries.map((_, entry) => [entry, sum(entry)] as const).filter(([entry]) => entry !== own).sort((a, b) => b[1] - a[1]).slice(0, RIVALS);
         cases.push([row(own), ...rivals.map(([entry]) => row(entry))]);
       }),
@@ -64,4 +64,4 @@ for (let round = 0; round < ROUNDS; round++) {
 }
 console.log(`${(100 * firstShare(cases, weights)).toFixed(1)} % by the fitted ones:`);
 console.log(`[${weights.map((weight) => Number(weight.toFixed(2))).join(', ')}]`);
-console.log(SIGNS.join(', ')); // prettier-ignore
+console.log(MATCHING_SIGNS.join(', ')); // prettier-ignore

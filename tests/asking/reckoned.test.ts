@@ -1,7 +1,7 @@
 // Questions with numbers of their own, against sums done by hand and figures printed elsewhere.
 import { expect, test } from 'vitest';
 import { answerer, isAnswer } from '../../src/asking/answer.ts';
-import { countryIn, quantitiesIn, wantedUnit } from '../../src/asking/quantities.ts';
+import { countryIn, quantitiesAsked, wantedUnit } from '../../src/asking/quantities.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { list } from './list.ts';
 
@@ -270,7 +270,7 @@ test('a change that cannot be says why, and a house with another figure answers 
 });
 
 test('numbers, units and countries are read', () => {
-  expect(quantitiesIn('twenty tonnes and 3.5 litres at 63 %').map(({ number, unit }) => [number, unit])).toEqual([
+  expect(quantitiesAsked('twenty tonnes and 3.5 litres at 63 %').map(({ number, unit }) => [number, unit])).toEqual([
     [20, 't'], [3.5, 'L'], [63, '%'],
   ]); // prettier-ignore
   expect(wantedUnit('how much is that in US proof gallons', 'US')?.unit).toBe('US proof gal');

@@ -1,7 +1,7 @@
 // The house of a page, and the sentences that follow it: what is kept, what is damaged, a visit, and figures a mash and a year.
 import { beforeEach, expect, test, vi } from 'vitest';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { openPage, SmallElement } from './page.ts';
 
@@ -10,7 +10,7 @@ vi.mock('solid-js/web', () => ({ isServer: false }));
 
 const KEY = 'malt-spirit-handbook/house';
 const sallowby = (maltPerMash: number) =>
-  encode({ name: 'Sallowby', house: { ...builtInHouse, maltPerMash: maltPerMash as never } });
+  encodeHouse({ name: 'Sallowby', house: { ...builtInHouse, maltPerMash: maltPerMash as never } });
 const store = () => import('../../src/browser/house-store.ts');
 beforeEach(() => vi.resetModules());
 
@@ -30,11 +30,11 @@ test('a house that is damaged is set aside word for word, and where there is no 
     const page = openPage();
     page.local.texts.set(KEY, '{ damaged');
     page.local.leave(room);
-    const { putHouse, keptAside } = await store();
+    const { putHouse, housesKeptAside } = await store();
     page.local.leave(Infinity);
     putHouse({ ...builtInHouse, maltPerMash: 1700 as never });
     page.leave();
-    if (room > 3) expect(keptAside()).toEqual(['{ damaged']);
+    if (room > 3) expect(housesKeptAside()).toEqual(['{ damaged']);
     else expect(page.local.texts.get(KEY)).toBe('{ damaged');
   }
 });
@@ -42,7 +42,9 @@ test('a house that is damaged is set aside word for word, and where there is no 
 test('a house from a link is a visit: it shows, and the reader’s own stays as it is kept', async () => {
   const page = openPage();
   page.local.texts.set(KEY, sallowby(1600));
-  location.hash = linkOf(encode({ name: 'Ashdown', house: { ...builtInHouse, maltPerMash: 900 as never } }));
+  location.hash = linkOf(
+    encodeHouse({ name: 'Ashdown', house: { ...builtInHouse, maltPerMash: 900 as never } }),
+  );
   const { isVisit, liveName, liveHouse, putHouse } = await store();
   expect([isVisit(), liveName(), liveHouse().maltPerMash]).toEqual([true, 'Ashdown', 900]);
   putHouse({ ...liveHouse(), maltPerMash: 950 as never });

@@ -17,18 +17,18 @@ const store = () => import('../../src/browser/progress-store.ts');
 const kept = () => page.local.texts.get(KEY);
 
 test('an answer is kept, and one of another tab is put beside it', async () => {
-  const { answered } = await store();
-  answered('kiln', 'right', '2026-05-14');
+  const { keepAnswer } = await store();
+  keepAnswer('kiln', 'right', '2026-05-14');
   expect(kinds(kept())).toEqual(['kiln']);
   page.fromOtherTab(`${KEY}-news`, JSON.stringify({ answer: ['draff', 'wrong', '2026-05-14'], new: 0.5 }));
   expect(kinds(kept())).toEqual(['kiln', 'draff']);
-  answered('duty', 'right', '2026-05-15');
+  keepAnswer('duty', 'right', '2026-05-15');
   expect(kinds(kept())).toEqual(['kiln', 'draff', 'duty']);
 });
 
 test('news that cannot be read changes nothing', async () => {
-  const { answered } = await store();
-  answered('kiln', 'right', '2026-05-14');
+  const { keepAnswer } = await store();
+  keepAnswer('kiln', 'right', '2026-05-14');
   for (const news of ['{', '{"answer":["kiln","right"]}', '{"answer":["<b>","right","2026-05-14"]}'])
     page.fromOtherTab(`${KEY}-news`, news);
   expect(kinds(kept())).toEqual(['kiln']);
@@ -36,8 +36,8 @@ test('news that cannot be read changes nothing', async () => {
 
 test('practice that is damaged is set aside word for word before an answer is written', async () => {
   page.local.texts.set(KEY, '{"format":"malt-spirit-handbook/practice","version":1,"log":[{"ki');
-  const { answered, practiceKeptAside } = await store();
-  answered('kiln', 'right', '2026-05-14');
+  const { keepAnswer, practiceKeptAside } = await store();
+  keepAnswer('kiln', 'right', '2026-05-14');
   expect(practiceKeptAside()).toEqual(['{"format":"malt-spirit-handbook/practice","version":1,"log":[{"ki']);
   expect(kinds(kept())).toEqual(['kiln']);
 });
@@ -45,8 +45,8 @@ test('practice that is damaged is set aside word for word before an answer is wr
 test('where there is no room to set it aside, nothing is written over it', async () => {
   page.local.texts.set(KEY, '{ damaged');
   page.local.leave(3);
-  const { answered } = await store();
+  const { keepAnswer } = await store();
   page.local.leave(Infinity);
-  answered('kiln', 'right', '2026-05-14');
+  keepAnswer('kiln', 'right', '2026-05-14');
   expect(kept()).toBe('{ damaged');
 });

@@ -1,6 +1,12 @@
 // What the end of the build writes into a page, on pages written by hand.
 import { expect, test } from 'vitest';
-import { fetchedAhead, policyFirst, relative, relativeStyle, withoutInline } from '../../src/build/finish.ts';
+import {
+  fetchedAhead,
+  policyFirst,
+  relativePage,
+  relativeStyle,
+  withoutInline,
+} from '../../src/build/finish.ts';
 import { refuseUnfound, rewriting } from '../../src/build/rewriting.ts';
 
 const island = (file: string) =>
@@ -29,7 +35,7 @@ test('a tool without islands, and a page to read with them, stay as they are', (
 });
 
 test('what a page asks for ahead is found from the folder that it stands in', () => {
-  const page = relative(fetchedAhead(`<body data-tool>${island('other')}</body>`, imports), 2);
+  const page = relativePage(fetchedAhead(`<body data-tool>${island('other')}</body>`, imports), 2);
   expect(asked(page)[0]).toBe('../../_astro/other.js');
 });
 

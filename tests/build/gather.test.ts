@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { gathered, inOrder } from '../../src/build/gather.ts';
 import { calculators } from '../../src/calculators/index.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 const files = gathered();
@@ -18,7 +18,7 @@ test('a calculator and a kind of question have the names of their files', () => 
   const named = (file: string) =>
     [...files.get(file)!.matchAll(/^import \w+ from '.*\/([\w-]+)\.ts';$/gm)].map(([, id]) => id!);
   expect(named('src/calculators/index.ts')).toEqual(calculators.map(({ id }) => id));
-  expect(named('src/exercises/kinds/index.ts')).toEqual(kinds.map(({ id }) => id));
+  expect(named('src/exercises/kinds/index.ts')).toEqual(questionKinds.map(({ id }) => id));
 });
 
 test('what is listed keeps its order; a new file is last of its folder, a new folder last of all, and what is gone goes', () => {

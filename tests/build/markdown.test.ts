@@ -6,7 +6,7 @@ import { spaces } from '../../src/build/spaces.ts';
 import { tables } from '../../src/build/tables.ts';
 import { terms } from '../../src/build/terms.ts';
 import { chapterText } from '../../src/build/chapter-text.ts';
-import { plainWords } from '../../src/build/plain-words.ts';
+import { plainWordsOf } from '../../src/build/plain-words.ts';
 
 /** As astro.config.mjs has them. */
 const options: CompileOptions = {
@@ -59,5 +59,5 @@ test('a chapter is read once: sections, addresses, components with what they are
     { name: 'Figure', attributes: { of: 'heart.volume', digits: '1' } },
   ]);
   expect([text.links, text.bold]).toEqual([['/law/'], ['wort']]);
-  expect(plainWords(text.sections[0]!.nodes)).toBe('Opening.');
+  expect(plainWordsOf(text.sections[0]!.nodes)).toBe('Opening.');
 });

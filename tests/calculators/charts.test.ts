@@ -1,7 +1,7 @@
 // Charts: axes that hold still, whole marks where things are counted, bars for what is counted off, limits in reach.
 import { expect, test } from 'vitest';
 import { calculators } from '../../src/calculators/index.ts';
-import { marksOf, steadyEnds } from '../../src/islands/plot-axis.ts';
+import { axisMarks, steadyEnds } from '../../src/islands/plot-axis.ts';
 
 test('an axis has round ends', () => {
   expect(steadyEnds([0.3, 9.4], 5)).toEqual([0, 10]);
@@ -19,8 +19,8 @@ test('an axis stays while the values lie within it and fill half of it, and move
 });
 
 test('counts have whole marks only', () => {
-  expect(marksOf([1, 3], 8, true)).toEqual([1, 2, 3]);
-  expect(marksOf([1, 3], 8, false).length).toBeGreaterThan(3);
+  expect(axisMarks([1, 3], 8, true)).toEqual([1, 2, 3]);
+  expect(axisMarks([1, 3], 8, false).length).toBeGreaterThan(3);
 });
 
 for (const calculator of calculators.filter(({ chart }) => chart)) {

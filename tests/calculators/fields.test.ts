@@ -1,6 +1,6 @@
 // How a field begins and when it counts: sizes that follow the house, choices that leave a field without effect.
 import { expect, test } from 'vitest';
-import { isIdle, isChoice, isNumber, startOf, type Input } from '../../src/calculators/define.ts';
+import { isIdle, isChoice, isNumber, startOfInput, type Input } from '../../src/calculators/define.ts';
 import { calculators } from '../../src/calculators/index.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
@@ -15,7 +15,7 @@ const cooling = {
 const house = (wortVolume: number) => ({ ...builtInHouse, wortVolume }) as typeof builtInHouse;
 
 test('a value grows with the house to two figures, and stays in its range', () => {
-  const at = (times: number) => startOf(cooling, house(times * builtInHouse.wortVolume), builtInHouse);
+  const at = (times: number) => startOfInput(cooling, house(times * builtInHouse.wortVolume), builtInHouse);
   expect([1, 2, 0.5, 7, 6.936, 500].map(at)).toEqual([10, 20, 5, 70, 69, 1000]);
 });
 
@@ -26,7 +26,7 @@ test('a surface grows by two thirds of the power: eight times the volume, four t
     value: 60,
     sized: { by: 'wortVolume', power: 2 / 3 },
   } as const;
-  expect(startOf(loss, house(8 * builtInHouse.wortVolume), builtInHouse)).toBe(240);
+  expect(startOfInput(loss, house(8 * builtInHouse.wortVolume), builtInHouse)).toBe(240);
 });
 
 test('a field is idle while its choice is another', () => {

@@ -4,7 +4,7 @@ import {
   isChoice,
   isNumber,
   isRows,
-  startOf,
+  startOfInput,
   type AnyCalculator,
   type AnyGiven,
 } from '../../src/calculators/define.ts';
@@ -51,7 +51,7 @@ function asItStands({ inputs }: AnyCalculator, house: House): AnyGiven {
       if (isChoice(input)) return [name, input.value];
       return [
         name,
-        'from' in input ? asShown(figureValue(now, input.from)) : startOf(input, house, builtInHouse)!,
+        'from' in input ? asShown(figureValue(now, input.from)) : startOfInput(input, house, builtInHouse)!,
       ];
     }),
   );

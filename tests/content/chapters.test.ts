@@ -2,7 +2,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { quotable, figureText } from '../../src/house/prose.ts';
+import { quotableInProse, figureText } from '../../src/house/prose.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { stages } from '../../src/house/figures.ts';
 import { chapterText, namedIn } from '../../src/build/chapter-text.ts';
@@ -53,7 +53,7 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
     test('every source and figure it names exists', () => {
       for (const name of namedIn(body, 'Source')) expect(Object.keys(sources)).toContain(name);
       for (const name of namedIn(body, 'Figure'))
-        expect([...quotable, 'house.foreshotsBy', 'house.dilution']).toContain(name);
+        expect([...quotableInProse, 'house.foreshotsBy', 'house.dilution']).toContain(name);
     });
 
     test('links lead to pages of the book', () => {
@@ -67,7 +67,7 @@ describe.each(chapters.map((chapter) => [chapter.id, chapter] as const))(
 
     test('no figure of the house is typed where it should be live', () => {
       const live = new Set(
-        quotable
+        quotableInProse
           .filter((name) => !name.startsWith('house.'))
           .map((name) => figureText(builtInLine(), name).replace(/[\u202f\u00a0]/g, ' '))
           .filter((text) => /^\d{1,3},\d{3}|^\d{3,}|\.\d/.test(text)),

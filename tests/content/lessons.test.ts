@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { calculators } from '../../src/calculators/index.ts';
 import { line, type Line } from '../../src/core/line/line.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { drawFault } from '../../src/fault/draw.ts';
 import { builtInHouse, stages } from '../../src/house/figures.ts';
 import { predicts } from '../../src/predict/index.ts';
@@ -47,7 +47,7 @@ function wrongWith(at: string): string | undefined {
   const isSum = first === 'sums' && calculators.some(({ id }) => id === second);
   if (!chapter && !isFile && !existsSync(join(root, 'src/pages', ofStage)) && !isSum) return `${at}: no such page`; // prettier-ignore
   if (hash.startsWith('kinds=')) {
-    const none = hash.slice(6).split(',').filter((id) => !kinds.some((kind) => kind.id === id)); // prettier-ignore
+    const none = hash.slice(6).split(',').filter((id) => !questionKinds.some((kind) => kind.id === id)); // prettier-ignore
     return none.length > 0 ? `${at}: no kind ${none.join()}` : undefined;
   }
   if (hash.startsWith('fault=')) return undefined; // below

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
 import { chapterText } from '../../src/build/chapter-text.ts';
-import { plainWords } from '../../src/build/plain-words.ts';
+import { plainWordsOf } from '../../src/build/plain-words.ts';
 
 const content = join(import.meta.dirname, '..', '..', 'content');
 
@@ -60,5 +60,5 @@ export const glossary = parse(readFileSync(join(content, 'glossary.yaml'), 'utf8
 /** The words of a chapter that a reader reads: no components, formulas or heads of tables. */
 export const plainText = (body: string): string =>
   chapterText(body)
-    .sections.map(({ heading, nodes }) => `${heading ? `${heading.text}. ` : ''}${plainWords(nodes)}`)
+    .sections.map(({ heading, nodes }) => `${heading ? `${heading.text}. ` : ''}${plainWordsOf(nodes)}`)
     .join(' ');

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { chapterText } from '../../src/build/chapter-text.ts';
-import { plainWords } from '../../src/build/plain-words.ts';
+import { plainWordsOf } from '../../src/build/plain-words.ts';
 import { searchEntries } from '../../src/build/search-entries.ts';
 import { searchOptions } from '../../src/islands/search-options.ts';
 import { chapters, glossary } from './read.ts';
@@ -29,7 +29,7 @@ const entries = searchEntries(
 );
 const index = new MiniSearch(searchOptions);
 index.addAll(entries.map((entry) => ({ ...entry, opening: '' })));
-const wordsOf = (mdx: string) => plainWords(chapterText(mdx).sections[0]!.nodes);
+const wordsOf = (mdx: string) => plainWordsOf(chapterText(mdx).sections[0]!.nodes);
 const found = (asked: string) => index.search(asked).map(({ id }) => entries[id as number]!);
 
 test('no entry shows marks, rules of tables or empty figures', () => {

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { namedIn } from '../../src/build/chapter-text.ts';
 import { calculators } from '../../src/calculators/index.ts';
-import { worked } from '../../src/calculators/worked.ts';
+import { workedExamples } from '../../src/calculators/worked.ts';
 import { massPercentFromStrength, strengthFromMassPercent } from '../../src/core/spirit/strength.ts';
 import { litres20, massPercent, strength } from '../../src/core/quantity.ts';
 import { reduce } from '../../src/core/spirit/mixing.ts';
@@ -228,7 +228,7 @@ test('the words that a starter hears are in the glossary', () => {
 });
 
 test('how many sums somebody else has worked is counted', () => {
-  const { all, published } = worked([
+  const { all, published } = workedExamples([
     { ...calculators[0]!, outputs: { a: { kind: 'mass', label: 'A' }, b: { kind: 'mass', label: 'B' } },
       examples: [{ given: {}, gives: { a: 1 }, within: 1, source: 'oiml-r22', note: '' }, { given: {}, gives: { a: 2, b: 3 }, within: 1, source: 'memory', note: '' }] },
     { ...calculators[0]!, outputs: { a: { kind: 'mass', label: 'A' } },
@@ -236,7 +236,7 @@ test('how many sums somebody else has worked is counted', () => {
   ]); // prettier-ignore
   expect(all).toEqual({ calculators: 2, results: 3 });
   expect(published).toEqual({ calculators: 1, results: 1 });
-  expect(worked(calculators).published.calculators).toBeGreaterThanOrEqual(40);
+  expect(workedExamples(calculators).published.calculators).toBeGreaterThanOrEqual(40);
 });
 
 test('an example that counts as somebody else’s owns to nothing of ours: not recalled, not worked here by hand', () => {

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { cautions } from '../../src/core/line/cautions.ts';
 import type { Line } from '../../src/core/line/line.ts';
-import { asPlain, plain } from '../../src/core/cross-check/quoted.ts';
+import { asPrinted, plain } from '../../src/core/cross-check/quoted.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 
 const built = builtInLine();
@@ -33,5 +33,5 @@ test.each([
 test('a quoted figure as it is printed: gravity to three places, a thousand and more whole, else one decimal where it has any', () => {
   const printed = [plain('originalGravity', 1.058), plain('heartStrength', 70), plain('heartStrength', 69.44), plain('washVolume', 999.6), plain('washVolume', 1000.6), plain('casksInStore', 12)];
   expect(printed.map((text) => text.replace(/\s/g, ' '))).toEqual(['1.058', '70 % vol', '69.4 % vol', '999.6 L', '1,001 L', '12']);
-  expect([asPlain('originalGravity', 1.0584), asPlain('heartStrength', 69.44), asPlain('washVolume', 1000.6), asPlain('washVolume', 0.04)]).toEqual([1.058, 69.4, 1001, 0.04]);
+  expect([asPrinted('originalGravity', 1.0584), asPrinted('heartStrength', 69.44), asPrinted('washVolume', 1000.6), asPrinted('washVolume', 0.04)]).toEqual([1.058, 69.4, 1001, 0.04]);
 }); // prettier-ignore

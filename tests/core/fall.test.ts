@@ -1,7 +1,7 @@
 // The S of a fermentation, and its fit to readings.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { extractAt, hourOf, partFallen, type Fall } from '../../src/core/fermenting/fall.ts';
+import { extractAt, hourOfPartFallen, partFallen, type Fall } from '../../src/core/fermenting/fall.ts';
 import { fitFall, type GravityReading } from '../../src/core/fermenting/fit-fall.ts';
 import { levenbergMarquardt, type Curve } from '../../src/core/numerics/levenberg-marquardt.ts';
 import { gravity, hours, plato, quantity } from '../../src/core/quantity.ts';
@@ -37,7 +37,7 @@ test('with b = ln 3 in 4 h, from 20 °P to nothing, half at 16 h: 18, 15, 10, 5,
 test('what is done so long before half is left as long after it, and the hour of a part has that part done', () => {
   always(fc.tuple(falls, between(0, 30), between(0.001, 0.999)), ([one, away, part]) => {
     expect(partFallen(one, one.half + away) + partFallen(one, one.half - away)).toBeCloseTo(1, 12);
-    expect(partFallen(one, hourOf(one, part))).toBeCloseTo(part, 10);
+    expect(partFallen(one, hourOfPartFallen(one, part))).toBeCloseTo(part, 10);
   });
 });
 
@@ -183,7 +183,7 @@ describe('readings that no fermentation gives, or that tell too little', () => {
 
 test('the hour of nothing or of all of the fall, and a fall without steepness, are refused', () => {
   const one = fall(14, 0, 16, 0.2);
-  for (const part of [0, 1, -0.1, 1.1, NaN]) expect(() => hourOf(one, part)).toThrow(RangeError);
+  for (const part of [0, 1, -0.1, 1.1, NaN]) expect(() => hourOfPartFallen(one, part)).toThrow(RangeError);
   for (const steepness of [0, -0.2, NaN])
     expect(() => partFallen(fall(14, 0, 16, steepness), 3)).toThrow(RangeError);
 });

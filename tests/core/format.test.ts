@@ -6,7 +6,7 @@ import { parseNumber } from '../../src/core/reading/plain.ts';
 import { kindMeanings } from '../../src/core/kind-meanings.ts';
 import { kinds, type KindName } from '../../src/core/kinds.ts';
 import { numberFigures } from '../../src/house/figures.ts';
-import { typed } from '../../src/house/codec.ts';
+import { typedValue } from '../../src/house/codec.ts';
 import { always, between } from './draw.ts';
 
 test.each<[number, string]>([
@@ -109,7 +109,7 @@ test('a house figure as typed reads back as itself over its whole range', () => 
     const [low, high] = numberFigures[name].range;
     for (let i = 0; i <= 20; i++) {
       const value = Number((low + ((high - low) * i) / 20).toFixed(4));
-      expect(parseNumber(typed(name, value))).toBe(value);
+      expect(parseNumber(typedValue(name, value))).toBe(value);
     }
   }
 });

@@ -2,11 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import { computedIds } from '../../src/core/figures/standing.ts';
 import type { FigureId, NumberName } from '../../src/core/figures/index.ts';
-import { hangsOn, usualMove } from '../../src/core/line/hangs-on.ts';
+import { computedFrom, usualMove } from '../../src/core/line/hangs-on.ts';
 import { builtInHouse, numberFigures } from '../../src/house/figures.ts';
 
 const all = Object.keys(numberFigures) as NumberName[];
-const whole = hangsOn(builtInHouse, all);
+const whole = computedFrom(builtInHouse, all);
 const on = (id: FigureId) => [...(whole.get(id) ?? [])].sort();
 
 /** By definition: a product hangs on its factors, and on nothing else. Sources: SI units; NBS Circular C440 for the wort; Balling for the wash. */
@@ -42,21 +42,21 @@ describe('what is known to bear on a figure does, and what cannot does not', () 
 }); // prettier-ignore
 
 test('only what is asked for is told, and nothing hangs on nothing', () => {
-  expect(hangsOn(builtInHouse, [])).toEqual(new Map());
-  expect([...hangsOn(builtInHouse, ['millRate']).entries()]).toEqual([['millingTime', ['millRate']]]);
-  expect(hangsOn(builtInHouse, ['yeast'])).toEqual(new Map()); // it moves the pace of the fermentation, which the line does not hold
+  expect(computedFrom(builtInHouse, [])).toEqual(new Map());
+  expect([...computedFrom(builtInHouse, ['millRate']).entries()]).toEqual([['millingTime', ['millRate']]]);
+  expect(computedFrom(builtInHouse, ['yeast'])).toEqual(new Map()); // it moves the pace of the fermentation, which the line does not hold
   for (const id of whole.keys()) expect(computedIds).toContain(id);
 });
 
 test('a figure that counts in one house only hangs nothing on it in another', () => {
-  expect([...hangsOn(builtInHouse, ['foreshotsStrength']).keys()]).toEqual([]);
+  expect([...computedFrom(builtInHouse, ['foreshotsStrength']).keys()]).toEqual([]);
   const byStrength = { ...builtInHouse, foreshotsBy: 'strength' } as typeof builtInHouse;
-  expect([...hangsOn(byStrength, ['foreshotsStrength']).keys()]).toContain('foreshotsTaken');
+  expect([...computedFrom(byStrength, ['foreshotsStrength']).keys()]).toContain('foreshotsTaken');
 });
 
 test('a house that does not run has nothing that hangs', () => {
   const broken = { ...builtInHouse, finalGravity: 1.09 } as typeof builtInHouse;
-  expect(hangsOn(broken, all)).toEqual(new Map());
+  expect(computedFrom(broken, all)).toEqual(new Map());
 });
 
 test.each(all)('%s is moved within its limits, to both sides of where it stands', (figure) => {

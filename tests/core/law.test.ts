@@ -1,6 +1,6 @@
 // Legal definitions against what the texts say: each case names the rule it turns on.
 import { expect, test } from 'vitest';
-import { judge, qualifies, type Claim } from '../../src/core/law/claim.ts';
+import { judgeClaim, meetsDefinition, type Claim } from '../../src/core/law/claim.ts';
 import { definitions } from '../../src/core/law/definitions.ts';
 import { dayInWords, readLongAgo } from '../../src/core/law/reading.ts';
 import { sources } from '../../src/core/sources.ts';
@@ -24,7 +24,7 @@ const scottish: Claim = {
 const american: Claim = { ...scottish, madeIn: 'the United States', maturedIn: 'the United States' };
 const named = (id: string) => definitions.find((definition) => definition.id === id)!;
 const missed = (claim: Claim, id: string) =>
-  judge(claim, named(id))
+  judgeClaim(claim, named(id))
     .filter(({ met }) => !met)
     .map(({ asks }) => asks);
 
@@ -54,16 +54,20 @@ test.each([
 });
 
 test('Regulation (EU) 2019/787 asks for wood, not oak, and says nothing of the still', () => {
-  expect(qualifies({ ...scottish, wood: 'other wood', still: 'other still' }, named('eu-whisky'))).toBe(true);
+  expect(meetsDefinition({ ...scottish, wood: 'other wood', still: 'other still' }, named('eu-whisky'))).toBe(
+    true,
+  );
 });
 
 test('27 CFR 5.143, malt whisky: used oak and a filling above 62.5 % vol do not pass, new charred oak at 62.5 does', () => {
   expect(missed(american, 'us-malt')).toEqual(['into charred new oak', 'at 62.5 % vol (125 proof) or less']);
-  expect(qualifies({ ...american, wood: 'new charred oak', filledAt: 62.5 }, named('us-malt'))).toBe(true);
+  expect(meetsDefinition({ ...american, wood: 'new charred oak', filledAt: 62.5 }, named('us-malt'))).toBe(
+    true,
+  );
 });
 
 test('27 CFR 5.143, American single malt: used oak passes, and there is no shortest time', () => {
-  expect(qualifies({ ...american, years: 1 }, named('us-single-malt'))).toBe(true);
+  expect(meetsDefinition({ ...american, years: 1 }, named('us-single-malt'))).toBe(true);
   expect(missed({ ...american, distilledAt: 80.1 }, 'us-single-malt')).toEqual([
     'at 80 % vol (160 proof) or less',
   ]);
@@ -77,7 +81,7 @@ test('SI 2009/2890, Scotch whisky without more may be bottled elsewhere, from an
 
 test('27 CFR 19.1, proof of distillation: the composite proof of the spirits, so 80 % vol is asked of the heart as a whole', () => {
   const claim = { ...american, wood: 'new charred oak', filledAt: 62.5 } as const;
-  expect(qualifies({ ...claim, distilledAt: 80 }, named('us-malt'))).toBe(true);
+  expect(meetsDefinition({ ...claim, distilledAt: 80 }, named('us-malt'))).toBe(true);
   expect(missed({ ...claim, distilledAt: 80.1 }, 'us-malt')).toEqual(['distilled at 80 % vol (160 proof) or less']); // prettier-ignore
 });
 
@@ -101,7 +105,7 @@ test('T.D. TTB-199 and the Japanese standard of 2021 let caramel in and no flavo
     [american, 'us-single-malt', 'with nothing added but water and caramel'],
     [japanese, 'japan', 'with nothing added but water and plain caramel'],
   ] as const) {
-    expect(qualifies({ ...claim, added: 'water and plain caramel' }, named(id))).toBe(true);
+    expect(meetsDefinition({ ...claim, added: 'water and plain caramel' }, named(id))).toBe(true);
     expect(missed({ ...claim, added: 'sweetening or flavouring' }, id)).toEqual([asks]);
   }
   expect(named('us-single-malt').minds!({ ...american, added: 'water and plain caramel' })).toHaveLength(1);
@@ -133,7 +137,7 @@ test('Regulation (EC) 110/2008, kept in Great Britain: an English house has a ro
     'for at least three years',
     'with nothing added but water and plain caramel',
   ]);
-  expect(qualifies(english, named('scotland'))).toBe(false);
+  expect(meetsDefinition(english, named('scotland'))).toBe(false);
 });
 
 test('Food and Drug Regulations B.02.020: Canadian whisky is made and aged in Canada, in small wood', () => {
@@ -147,7 +151,7 @@ test('Food and Drug Regulations B.02.020: Canadian whisky is made and aged in Ca
 
 test('the Japanese standard asks for bottling there; the American class for less than 95 % vol and oak', () => {
   const japanese: Claim = { ...scottish, madeIn: 'Japan', maturedIn: 'Japan', bottledIn: 'Japan' };
-  expect(qualifies(japanese, named('japan'))).toBe(true);
+  expect(meetsDefinition(japanese, named('japan'))).toBe(true);
   expect(missed({ ...japanese, bottledIn: 'Scotland' }, 'japan')).toEqual(['bottled in Japan']);
   expect(missed({ ...american, distilledAt: 95, wood: 'other wood' }, 'us-whisky')).toEqual([
     'distilled below 95 % vol (190 proof)',
@@ -173,7 +177,7 @@ test.each(rows)('$id turns where its text says: $source', (row) => {
     years: row.years,
     bottledAt: 40,
   };
-  const holds = (change: Partial<Claim>) => qualifies({ ...just, ...change }, named(row.id));
+  const holds = (change: Partial<Claim>) => meetsDefinition({ ...just, ...change }, named(row.id));
   expect(holds({})).toBe(true);
   expect(holds({ bottledAt: 39.9 })).toBe(false);
   if (row.tooStrong !== null) expect(holds({ distilledAt: row.tooStrong })).toBe(false);

@@ -3,8 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { estimatedExtract, extractAsIs, proteinFromNitrogen } from '../../src/core/malting/analysis.ts';
 import { growth, planCount } from '../../src/core/malting/germination.ts';
-import { heatToWarm, passAir, type KilnAir } from '../../src/core/malting/kiln-air.ts';
-import { BREAK, dryingCurve, dryLoad, waterBetween } from '../../src/core/malting/kiln-drying.ts';
+import { heatToWarmAir, passAir, type KilnAir } from '../../src/core/malting/kiln-air.ts';
+import { BREAK_MOISTURE, dryingCurve, dryLoad, waterBetween } from '../../src/core/malting/kiln-drying.ts';
 import {
   alcoholFromMalt,
   harvestForMalt,
@@ -25,11 +25,11 @@ import {
 } from '../../src/core/malting/steep.ts';
 import { celsius, count, hours, kilograms, percent, quantity } from '../../src/core/quantity.ts';
 import reference from '../../src/published/reference/malting.json' with { type: 'json' };
-import { entry } from '../../src/published/row.ts';
+import { publishedEntry } from '../../src/published/row.ts';
 import { always, answer, apart, between, ordered } from './draw.ts';
 
-const sum = (id: string) => entry(reference.sums.rows, id).answer;
-const value = (id: string) => entry(reference.values, id);
+const sum = (id: string) => publishedEntry(reference.sums.rows, id).answer;
+const value = (id: string) => publishedEntry(reference.values, id);
 const grams = (mass: number) => quantity('grams', mass);
 const nitrogen = (share: number) => quantity('nitrogen', share);
 
@@ -353,7 +353,7 @@ describe('kiln', () => {
     expect(dryLoad(kilograms(100), { ...path, end: percent(5) }, rate)).toHaveProperty('refused');
   });
   test('free drying ends where the published kiln goes over to its second step', () => {
-    expect(BREAK).toBe(value('mal-029').value);
+    expect(BREAK_MOISTURE).toBe(value('mal-029').value);
   });
   // 10 °C and 80 % outside, 60 then 72 °C on, nothing won back. A modern kiln's 750 kWh are what is left when 30 to 40 %
   // is won back (recalled), so this one should take from 750 ÷ 0.7 to 750 ÷ 0.6.
@@ -369,11 +369,17 @@ describe('kiln', () => {
         }),
       );
     const [air, late] = [pass(60), pass(72)];
-    const path = { green: percent(45), breakAt: percent(BREAK), finished: percent(5), end: percent(1.5) };
+    const path = {
+      green: percent(45),
+      breakAt: percent(BREAK_MOISTURE),
+      finished: percent(5),
+      end: percent(1.5),
+    };
     const dryAir = 1000;
     const rate = (kiln: typeof air) => quantity('massFlow', dryAir * kiln.water);
     const { freeHours, lateHours } = answer(dryLoad(kilograms(950), path, rate(air), rate(late)));
-    const used = (dryAir * (freeHours * air.heat + lateHours * heatToWarm(air.outside, celsius(72)))) / 3.6;
+    const used =
+      (dryAir * (freeHours * air.heat + lateHours * heatToWarmAir(air.outside, celsius(72)))) / 3.6;
     expect(used).toBeGreaterThan(value('mal-026').value! / 0.7);
     expect(used).toBeLessThan(value('mal-026').value! / 0.6);
   });

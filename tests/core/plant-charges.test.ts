@@ -4,7 +4,7 @@ import { chargesOfLine } from '../../src/core/plant/charges.ts';
 import { chargesOfStills } from '../../src/core/plant/group-charges.ts';
 import { eachStill } from '../../src/core/plant/each-still.ts';
 import { notNamed } from '../../src/core/plant/not-named.ts';
-import { fits } from '../../src/core/plant/fits.ts';
+import { plantFits } from '../../src/core/plant/fits.ts';
 import { lineWithPlant } from '../../src/core/plant/line.ts';
 import type { Plant } from '../../src/core/plant/plant.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
@@ -53,7 +53,7 @@ const largePlant: Plant = {
 };
 const saidOf = (house: House, plant: Plant) => {
   const line = answer(lineWithPlant(house, plant));
-  return fits(line, plant, chargesOfLine(line, plant)).flatMap(({ says }) => says ?? []);
+  return plantFits(line, plant, chargesOfLine(line, plant)).flatMap(({ says }) => says ?? []);
 };
 
 test('a mash of 32,500 L does not go into washbacks filled to 32,000 L; all else of such a house fits', () => {

@@ -4,10 +4,10 @@ import { expect, test } from 'vitest';
 import { settleThrice, settleTogether } from '../../src/core/plant/balance.ts';
 import {
   cutSides,
-  NOTHING,
+  NO_AMOUNTS,
   partsOfAll,
-  times,
-  timesGiven,
+  scaledAmounts,
+  scaledCharge,
   type CutSide,
   type RunEnds,
   type StillSide,
@@ -46,7 +46,7 @@ const plans = fc
 
 const give = (charge: Amounts, cut: readonly CutSide[], foreshots: RunEnds['foreshots']) => {
   const moles = charge.ethanol + charge.water;
-  return timesGiven(moles, partsOfAll(charge.ethanol / moles, cut, foreshots));
+  return scaledCharge(moles, partsOfAll(charge.ethanol / moles, cut, foreshots));
 };
 
 /** The charge and the heart at which recycling comes to rest; nothing when the charges grow without end. */
@@ -58,7 +58,7 @@ function recycled(
 ) {
   const cut = answer(cutSides(last, ends));
   const cutBefore = before && answer(cutSides(before, { ...ends, heart: ends.strong }));
-  let [weak, back, previous] = [NOTHING, NOTHING, NOTHING];
+  let [weak, back, previous] = [NO_AMOUNTS, NO_AMOUNTS, NO_AMOUNTS];
   for (let i = 0; i < CHARGES; i++) {
     const first = cutBefore && give(plus(lowWines, weak), cutBefore, { share: 0 });
     if (first && !(first.heart.ethanol > 0)) {
@@ -72,7 +72,7 @@ function recycled(
       return { charge, heart: given.heart };
     previous = charge;
     back = plus(given.foreshots, first ? given.strong : plus(given.strong, given.weak));
-    weak = first ? plus(first.weak, given.weak) : NOTHING;
+    weak = first ? plus(first.weak, given.weak) : NO_AMOUNTS;
   }
   return undefined;
 }
@@ -107,6 +107,6 @@ test('low wines of twice the amount give twice the charge', () => {
   const side: readonly StillSide[] = [{ part: 1, setting: { reflux: share(0.1), pressure: kilopascals(100) } }];
   const ends: RunEnds = { foreshots: { share: 0.02 }, heart: strength(66), strong: strength(40), weak: strength(1) };
   const lowWines = amountsOf({ volume: litres20(1000), strength: strength(23) });
-  const [one, two] = [1, 2].map((by) => answer(settleThrice(times(by, lowWines), side, side, ends)));
+  const [one, two] = [1, 2].map((by) => answer(settleThrice(scaledAmounts(by, lowWines), side, side, ends)));
   expect(apart(2 * one!.spirit.charge.ethanol, two!.spirit.charge.ethanol)).toBeLessThan(1e-12);
 }); // prettier-ignore

@@ -1,5 +1,5 @@
 // Wrong figures planted in sensible houses, and what the cross-check makes of them.
-import { accused, reconcile } from '../../src/core/cross-check/reconcile.ts';
+import { accusedFigures, reconcile } from '../../src/core/cross-check/reconcile.ts';
 import { chanceFrom, houses, plant, truthOf } from './quoted-houses.ts';
 
 export const sizes = [0, 0.05, 0.1, 0.2] as const;
@@ -39,7 +39,7 @@ export function tally(seed: number, count: number, by: number, as: 'about' | 'ex
     for (const { figure, finding } of found.figures) {
       if (figure === wrong) {
         if (finding !== 'not checkable') t.checkable++;
-        if (accused(found)[0] === wrong) t.first++;
+        if (accusedFigures(found)[0] === wrong) t.first++;
         if (finding === 'disagrees' || finding === 'cannot be') t.called++;
         if (finding === 'doubtful') t.doubted++;
       } else {

@@ -10,15 +10,15 @@ import {
   type QuotableName,
   type SaidValue,
 } from '../../src/core/cross-check/quoted.ts';
-import { accused, reconcile, type Reconciliation } from '../../src/core/cross-check/reconcile.ts';
+import { accusedFigures, reconcile, type Reconciliation } from '../../src/core/cross-check/reconcile.ts';
 import {
   relationNames,
   relations,
   type Relation,
   type Values,
 } from '../../src/core/cross-check/relations.ts';
-import { spoken } from '../../src/core/line/spoken.ts';
-import { rangeInWords, sentences } from '../../src/core/cross-check/verdict.ts';
+import { spokenFigure } from '../../src/core/line/spoken.ts';
+import { rangeInWords, findingSentences } from '../../src/core/cross-check/verdict.ts';
 import { answer, between } from './draw.ts';
 import { tally } from './planted.ts';
 import { chanceFrom, houses, truthOf } from './quoted-houses.ts';
@@ -206,9 +206,9 @@ describe('one figure moved', () => {
       const result = answer(reconcile(quoted));
       asked++;
       const { finding, fits } = judged(result, name);
-      if ((finding === 'disagrees' || finding === 'cannot be') && accused(result)[0] === name) found++;
+      if ((finding === 'disagrees' || finding === 'cannot be') && accusedFigures(result)[0] === name) found++;
       expect(result.figures.filter((each) => each.figure !== name && each.finding === 'disagrees')).toEqual([]);
-      if (accused(result)[0] === name) expect(Math.abs(fits!.value / truth[name] - 1)).toBeLessThan(0.05);
+      if (accusedFigures(result)[0] === name) expect(Math.abs(fits!.value / truth[name] - 1)).toBeLessThan(0.05);
     });
     expect(found / asked).toBeGreaterThan(0.9);
   }); // prettier-ignore
@@ -251,7 +251,7 @@ describe('a whole line as it is told', () => {
     const [broken] = found.broken;
     expect(broken).toMatchObject({ figure: 'heartVolume', end: 'high', quoted: 6000, relation: 'throughBothStills', impossible: true });
     expect(broken!.left).toBeGreaterThan(broken!.right);
-    expect(sentences(found).join(' ')).toMatch(/6,000 L, the new spirit would hold more alcohol than the wash did.*5,[12]\d0 to 5,[56]\d0 L would fit\./);
+    expect(findingSentences(found).join(' ')).toMatch(/6,000 L, the new spirit would hold more alcohol than the wash did.*5,[12]\d0 to 5,[56]\d0 L would fit\./);
     for (const { figure, finding } of found.figures)
       if (figure !== 'heartVolume') expect(finding, figure).not.toBe('disagrees');
   }); // prettier-ignore
@@ -259,7 +259,7 @@ describe('a whole line as it is told', () => {
   test('a heart that fits makes all agree', () => {
     const found = answer(reconcile({ ...told, heartVolume: about(5400) }));
     expect(found.suspects).toEqual([]);
-    expect(sentences(found)[0]).toMatch(/agree\.$/);
+    expect(findingSentences(found)[0]).toMatch(/agree\.$/);
   });
 
   test('a heart far too large is named, alone', () => {
@@ -283,7 +283,7 @@ describe('a script whose store, years and bottles do not go together', () => {
       bottlesPerYear: about(9_000_000),
     }),
   );
-  const said = sentences(found).join('\n');
+  const said = findingSentences(found).join('\n');
   test('the sentences reckon with the figures as they were said', () => {
     // By hand: 17,000 × 12 = 204,000; 380 × 17,000 = 6,460,000.
     expect(said).toMatch(/150,000/);
@@ -316,7 +316,7 @@ describe('three figures of one balance that break it', () => {
     expect(needed('maltPerWeek')).toBeCloseTo(12_000, -1);
     expect(needed('mashesPerWeek')).toBeCloseTo(7.5, 2);
     expect(needed('maltPerMash')).toBeCloseTo(2500, 0);
-    expect(sentences(found)[0]).toMatch(/nothing else quoted tells which/);
+    expect(findingSentences(found)[0]).toMatch(/nothing else quoted tells which/);
   }); // prettier-ignore
 });
 
@@ -349,7 +349,7 @@ describe('figures that have no value', () => {
           return;
         }
         expect(JSON.stringify(found)).not.toContain('null'); // NaN and Infinity become null
-        for (const says of sentences(found)) {
+        for (const says of findingSentences(found)) {
           expect(says).toMatch(/^[A-Z].*\.$/);
           expect(says).not.toMatch(/NaN|undefined|Infinity|−/);
         }
@@ -372,9 +372,9 @@ describe('figures that cannot be', () => {
     const found = answer(reconcile({ ...sound, ...quoted }));
     for (const figure of wrong) expect(judged(found, figure)).toMatchObject({ finding: 'cannot be', reason: expect.stringMatching(reason) });
     for (const figure of Object.keys(sound)) expect(judged(found, figure as QuotableName).finding).toBe('agrees');
-    expect(accused(found).toSorted()).toEqual(wrong.toSorted());
-    expect(sentences(found)[0]).toMatch(/^This cannot be\. /);
-    expect(sentences(found)[1]).toMatch(/^Apart from that, the 4 figures that can be checked agree\.$/);
+    expect(accusedFigures(found).toSorted()).toEqual(wrong.toSorted());
+    expect(findingSentences(found)[0]).toMatch(/^This cannot be\. /);
+    expect(findingSentences(found)[1]).toMatch(/^Apart from that, the 4 figures that can be checked agree\.$/);
   });
 
   // By hand: 600 × 0.70 L × 46 % is 193.2 L; 250 L × 63.5 % is 158.75 L; 158.75 ÷ 0.322 is 493 bottles; 193.2 ÷ 63.5 % is 304.3 L.
@@ -382,7 +382,7 @@ describe('figures that cannot be', () => {
     const found = answer(reconcile({ bottlesPerCask: about(600), bottleSize: exact(70), bottlingStrength: exact(46), caskSize: exact(250), fillingStrength: exact(63.5) }));
     for (const figure of ['bottlesPerCask', 'caskSize'] as const) expect(judged(found, figure).finding).toBe('cannot be');
     for (const figure of ['bottleSize', 'bottlingStrength', 'fillingStrength'] as const) expect(judged(found, figure).finding).not.toBe('cannot be');
-    expect(sentences(found)[0]).toMatch(/600 bottles of 70 cL at 46 % vol hold 193 L .* 250 L filled at 63\.5 % vol got 159 L .*no more than 493.*no less than 305 L/);
+    expect(findingSentences(found)[0]).toMatch(/600 bottles of 70 cL at 46 % vol hold 193 L .* 250 L filled at 63\.5 % vol got 159 L .*no more than 493.*no less than 305 L/);
   });
   test.each<[string, Quoted, boolean]>([
     // Filled at 75 % vol, 250 L get 187.5 L, whatever the filling strength was; 620 bottles hold 199.6, and “about 600” 193.2.
@@ -415,11 +415,11 @@ describe('what is said of figures that agree', () => {
   test('figures that agree only because they were said roughly', () => {
     const found = answer(reconcile({ wortVolume: about(42_500), washStrength: about(9), heartBegins: about(74), heartEnds: about(62.5), heartVolume: about(6000) }));
     expect(new Set(Object.values(findings(found)))).toEqual(new Set(['agrees']));
-    expect(sentences(found).join(' ')).toMatch(/42,500 L at 9 % vol holds 3,825 L of pure alcohol; 6,000 L of new spirit between 74 % vol and 62\.5 % vol holds about 4,1\d\d\. They agree only if .*9 % vol was rounded down from 9\.\d/);
+    expect(findingSentences(found).join(' ')).toMatch(/42,500 L at 9 % vol holds 3,825 L of pure alcohol; 6,000 L of new spirit between 74 % vol and 62\.5 % vol holds about 4,1\d\d\. They agree only if .*9 % vol was rounded down from 9\.\d/);
   });
   test('figures that agree as they were said', () => {
     const found = answer(reconcile({ wortVolume: about(42_500), washStrength: about(9), heartBegins: about(74), heartEnds: about(62.5), heartVolume: about(5400) }));
-    expect(sentences(found).join(' ')).not.toMatch(/only if/);
+    expect(findingSentences(found).join(' ')).not.toMatch(/only if/);
   });
   test('what to say besides', () => {
     const few = { maltPerMash: exact(2000), maltPerWeek: exact(12_000) };
@@ -427,7 +427,7 @@ describe('what is said of figures that agree', () => {
     expect(ask).toMatchObject({ figures: ['mashesPerWeek'], checks: ['maltPerMash', 'maltPerWeek'] });
     const more = answer(reconcile({ ...few, mashesPerWeek: exact(6) }));
     for (const figure of ask!.checks) expect(judged(more, figure).finding).toBe('agrees');
-    expect(sentences(answer(reconcile(few))).at(-1)).toBe('If you also say the mashes a week, the malt a mash and malt a week can be checked too.');
+    expect(findingSentences(answer(reconcile(few))).at(-1)).toBe('If you also say the mashes a week, the malt a mash and malt a week can be checked too.');
   });
 }); // prettier-ignore
 
@@ -446,13 +446,13 @@ describe('figures as they are said', () => {
     ['casksInStore', 10_430, 'just under ten and a half thousand casks'],
     ['casksPerWeek', 1, '1 cask'],
     ['originalGravity', 1.058, '1058'],
-  ])('%s %d', (figure, value, says) => expect(spoken(figure, value)).toBe(says));
+  ])('%s %d', (figure, value, says) => expect(spokenFigure(figure, value)).toBe(says));
 
   test('what is said is never far from what is meant', () => {
     fc.assert(
       fc.property(fc.constantFrom('heartVolume', 'wortVolume', 'casksPerYear', 'bottlesPerYear', 'alcoholPerYear'), between(1, 8), (figure, power) => {
         const value = 10 ** power;
-        const text = spoken(figure as QuotableName, value);
+        const text = spokenFigure(figure as QuotableName, value);
         const words = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
         const spelt = words.findIndex((word) => new RegExp(`\\b${word}\\b`).test(text)) + 1;
         const number = spelt > 0 ? spelt + (/and a half/.test(text) ? 0.5 : 0) : Number(/[\d,.]+/.exec(text)![0].replaceAll(',', ''));

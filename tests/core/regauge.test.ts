@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { ageCask } from '../../src/core/maturing/cask.ts';
-import { compare, expectedNow } from '../../src/core/maturing/regauge.ts';
+import { compareRegauge, expectedNow } from '../../src/core/maturing/regauge.ts';
 import { massFromScales, volumeAt20, weighSpirit } from '../../src/core/maturing/weighing.ts';
 import { bracketedRoot } from '../../src/core/numerics/root.ts';
 import {
@@ -70,7 +70,7 @@ test('with nothing drunk the expectation is the cask itself; what the wood drank
 });
 
 test('a leak is what goes beyond the part allowed, on either side of it', () => {
-  const call = (found: number) => compare(litresOfAlcohol(found), litresOfAlcohol(100), percent(3));
+  const call = (found: number) => compareRegauge(litresOfAlcohol(found), litresOfAlcohol(100), percent(3));
   expect(call(97.1).verdict).toBe('as expected');
   expect(call(102.9).verdict).toBe('as expected');
   expect(call(96.9)).toMatchObject({ verdict: 'too little' });

@@ -2,22 +2,22 @@
 import { expect, test } from 'vitest';
 import type { Quoted } from '../../src/core/cross-check/quoted.ts';
 import { reconcile } from '../../src/core/cross-check/reconcile.ts';
-import { spoken } from '../../src/core/line/spoken.ts';
-import { sentences } from '../../src/core/cross-check/verdict.ts';
+import { spokenFigure } from '../../src/core/line/spoken.ts';
+import { findingSentences } from '../../src/core/cross-check/verdict.ts';
 import { answer } from './draw.ts';
 
 test('malt is said in kilos below a tonne, and in halves from one tonne to twelve and a half', () => {
-  const said = (kilograms: number, ends?: readonly [number, number]) => spoken('maltPerMash', kilograms, ends);
+  const said = (kilograms: number, ends?: readonly [number, number]) => spokenFigure('maltPerMash', kilograms, ends);
   expect([999, 1000, 1500, 6500, 12_500, 13_000, 12_400].map((each) => said(each))).toEqual(['999 kilos', 'one tonne', 'one and a half tonnes', 'six and a half tonnes', 'twelve and a half tonnes', '13 tonnes', '12.4 tonnes']);
   expect(said(6500, [6300, 6700])).toBe('six and a half tonnes'); // in the middle of what it may be
   expect(said(6450, [6440, 6460])).toBe('just under 6.5 tonnes');
-  expect([said(0), spoken('heartVolume', 0.04), spoken('heartVolume', 0.05)]).toEqual(['hardly any kilos', 'hardly any litres', 'about 0.1 litres']);
-  expect([5400, 42_500, 1e6].map((each) => spoken('heartVolume', each))).toEqual(['5,400 litres', '42,500 litres', 'one million litres']);
+  expect([said(0), spokenFigure('heartVolume', 0.04), spokenFigure('heartVolume', 0.05)]).toEqual(['hardly any kilos', 'hardly any litres', 'about 0.1 litres']);
+  expect([5400, 42_500, 1e6].map((each) => spokenFigure('heartVolume', each))).toEqual(['5,400 litres', '42,500 litres', 'one million litres']);
   for (const none of [-1, NaN, 1e12]) expect(() => said(none)).toThrow(/cannot be said/);
 }); // prettier-ignore
 
 const said = (quoted: Record<string, number>) =>
-  sentences(answer(reconcile(Object.fromEntries(Object.entries(quoted).map(([figure, value]) => [figure, { as: 'exact', value }])) as Quoted))).join('\n'); // prettier-ignore
+  findingSentences(answer(reconcile(Object.fromEntries(Object.entries(quoted).map(([figure, value]) => [figure, { as: 'exact', value }])) as Quoted))).join('\n'); // prettier-ignore
 
 test('too little wort for its malt: 5,000 L of 1.058 at 14.29 °Plato hold 755 kg, of the 1,170 kg in 1,500 kg of malt at 78 %', () => {
   const text = said({ maltPerMash: 1500, wortVolume: 5000, originalGravity: 1.058, solubleExtract: 78 });

@@ -1,10 +1,10 @@
 // The cross-check of a house that distils three times goes by what holds in such a house: sound talks stand, a planted fault is found.
 import { describe, expect, test } from 'vitest';
-import { rulesOf, type Distilled } from '../../src/core/cross-check/distilled.ts';
+import { crossCheckRules, type Distilled } from '../../src/core/cross-check/distilled.ts';
 import type { Quoted } from '../../src/core/cross-check/quoted.ts';
-import { accused, reconcile, type Reconciliation } from '../../src/core/cross-check/reconcile.ts';
+import { accusedFigures, reconcile, type Reconciliation } from '../../src/core/cross-check/reconcile.ts';
 import { gapOf, type Relation } from '../../src/core/cross-check/relations.ts';
-import { sentences } from '../../src/core/cross-check/verdict.ts';
+import { findingSentences } from '../../src/core/cross-check/verdict.ts';
 import { distilledAs, housesOf, tally, truthOf } from '../study/thrice/judge.ts';
 import rounds from '../study/plant/rounds.json';
 
@@ -18,14 +18,14 @@ describe.each(schemes)('a hundred houses of another physics, distilled %s', (sch
 
   test('every relation holds in every house, to three of its spreads', () => {
     for (const house of all)
-      for (const [name, relation] of Object.entries(rulesOf(distilledAs(house)).relations) as [string, Relation][])
+      for (const [name, relation] of Object.entries(crossCheckRules(distilledAs(house)).relations) as [string, Relation][])
         if (relation.only !== 'told') expect(Math.abs(gapOf(relation, truthOf(house))), name).toBeLessThan(3);
   }); // prettier-ignore
 
   test('all figures as they are: none is accused', () => {
     for (const house of all) {
       const quoted = Object.fromEntries(Object.entries(truthOf(house)).map(([name, value]) => [name, exact(value)]));
-      expect(accused(answer(quoted, distilledAs(house)))).toEqual([]);
+      expect(accusedFigures(answer(quoted, distilledAs(house)))).toEqual([]);
     }
   }, 60_000); // prettier-ignore
 
@@ -50,14 +50,14 @@ describe('what only a third distillation can break', () => {
   test('a charge as weak as that of two distillations is found, and told', () => {
     const said = { ...of(['lowWinesVolume', 'lowWinesStrength', 'heartVolume', 'heartStrength', 'heartBegins', 'heartEnds', 'chargeVolume']), chargeStrength: exact(27) }; // prettier-ignore
     const found = answer(said, distilledAs(house!));
-    expect(accused(found)).toContain('chargeStrength');
-    expect(sentences(found).join(' ')).toMatch(/[Cc]harge/);
+    expect(accusedFigures(found)).toContain('chargeStrength');
+    expect(findingSentences(found).join(' ')).toMatch(/[Cc]harge/);
   });
   test('a charge that is less than its low wines is sound of three distillations, and cannot be of two', () => {
     const said = of(['lowWinesVolume', 'chargeVolume']);
     expect(truth.chargeVolume).toBeLessThan(truth.lowWinesVolume / 2);
-    expect(accused(answer(said, distilledAs(house!)))).toEqual([]);
-    expect(accused(answer(said, { scheme: 'twice' }))).not.toEqual([]);
+    expect(accusedFigures(answer(said, distilledAs(house!)))).toEqual([]);
+    expect(accusedFigures(answer(said, { scheme: 'twice' }))).not.toEqual([]);
   });
   test('new spirit that holds more than the low wines cannot be, however often it is distilled', () => {
     const said = { ...of(['lowWinesVolume', 'lowWinesStrength', 'heartStrength']), heartVolume: exact(1.1 * truth.heartVolume) }; // prettier-ignore
@@ -76,9 +76,9 @@ describe('rounds worked by recycling, with the vapour of two laboratories (tests
         chargeVolume: exact(charge[0]!), chargeStrength: exact(charge[1]!),
         heartVolume: exact(heart[0]!), heartStrength: exact(heart[1]!), heartEnds: exact(each.heart),
       };
-      expect(accused(answer(said, distilled))).toEqual([]);
+      expect(accusedFigures(answer(said, distilled))).toEqual([]);
       const wrong = { ...said, heartVolume: exact(0.8 * heart[0]!) };
-      expect(accused(answer(wrong, distilled))).toContain('heartVolume');
+      expect(accusedFigures(answer(wrong, distilled))).toContain('heartVolume');
     }
   }); // prettier-ignore
 });

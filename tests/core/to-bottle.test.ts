@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { ageCask, type Store } from '../../src/core/maturing/cask.ts';
 import { expectedNow } from '../../src/core/maturing/regauge.ts';
-import { filtered, throughWood } from '../../src/core/maturing/to-bottle.ts';
+import { afterFiltering, throughWood } from '../../src/core/maturing/to-bottle.ts';
 import { litres, litres20, litresOfAlcohol, percent, strength, years } from '../../src/core/quantity.ts';
 import { always, apart, between } from './draw.ts';
 
@@ -32,7 +32,7 @@ test('a barrel by hand: 2 % drunk, 2 % a year for ten years, a litre left, half 
   expect(inCask.alcohol).toBeCloseTo(0.635, 6);
   expect(emptied.alcohol).toBeCloseTo(101.05788, 4);
   expect(emptied.volume).toBeCloseTo(159.1463, 3);
-  const bottled = filtered(emptied, percent(0.5));
+  const bottled = afterFiltering(emptied, percent(0.5));
   expect(bottled.inFilters).toBeCloseTo(0.50529, 4);
   expect(bottled.alcohol).toBeCloseTo(100.55259, 4);
 });
@@ -41,7 +41,7 @@ test('wood, air, cask, filters and bottle together hold what was filled, in any 
   const draws = fc.tuple(between(0, 6), between(0, 10), between(20, 98), between(0, 15), between(0, 10));
   always(draws, ([indrink, residue, humidity, loss, filterLoss]) => {
     const out = barrel({ indrink, residue, humidity, loss });
-    const bottled = filtered(out.emptied, percent(filterLoss));
+    const bottled = afterFiltering(out.emptied, percent(filterLoss));
     const whole = out.toWood.alcohol + out.toAir + out.inCask.alcohol + bottled.inFilters + bottled.alcohol;
     expect(apart(whole, 127)).toBeLessThan(1e-12);
     expect(apart(bottled.alcohol, (bottled.volume * bottled.strength) / 100)).toBeLessThan(1e-12);
@@ -89,6 +89,6 @@ test('what a cask does not hold cannot come out of it, and parts beyond all boun
   expect(() => barrel({ indrink: 21 })).toThrow(RangeError);
   expect(() => barrel({ residue: -1 })).toThrow(RangeError);
   const spirit = { volume: litres20(1), strength: strength(60), alcohol: litresOfAlcohol(0.6) };
-  expect(() => filtered(spirit, percent(101))).toThrow(RangeError);
-  expect(() => filtered(spirit, percent(NaN))).toThrow(RangeError);
+  expect(() => afterFiltering(spirit, percent(101))).toThrow(RangeError);
+  expect(() => afterFiltering(spirit, percent(NaN))).toThrow(RangeError);
 });

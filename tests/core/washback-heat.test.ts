@@ -12,7 +12,7 @@ import washbackHeat from '../../src/calculators/fermenting/washback-heat.ts';
 import { partReleased, releaseRate } from '../../src/core/fermenting/release.ts';
 import { celsius, hours, kilograms, quantity } from '../../src/core/quantity.ts';
 import reference from '../../src/published/reference/fermenting.json' with { type: 'json' };
-import { entry } from '../../src/published/row.ts';
+import { publishedEntry } from '../../src/published/row.ts';
 import { always, apart, between } from './draw.ts';
 
 const pace = (half: number, steepness: number) => ({
@@ -57,7 +57,7 @@ const drawn = fc.record({
 });
 
 test('the rise if no heat left: 3,000 kg of extract at 586 kJ in 22,260 kg of wash', () => {
-  const { given, answer } = entry(reference.sums, 'F5') as {
+  const { given, answer } = publishedEntry(reference.sums, 'F5') as {
     given: { E: number; M: number; H: number };
     answer: number;
   };
@@ -87,10 +87,10 @@ test('heats of formation in water bear the working figure out; those of dry gluc
   expect(range[1]).toBeGreaterThan(maltose);
   // Dry glucose into pure ethanol: what dissolving takes and gives is not in it, so a washback cannot be reckoned with it.
   const dry = -(2 * -277.6 + 2 * -393.5 - -1273.3);
-  expect(Math.round(dry)).toBe(Number(entry(reference.values, 'fer-119').value));
+  expect(Math.round(dry)).toBe(Number(publishedEntry(reference.values, 'fer-119').value));
   expect(range[0]).toBeGreaterThan((1000 * dry) / 180.16);
   expect(140 * 4.186).toBeCloseTo(586, 0); // 140 kcal/kg, as recalled
-  expect(entry(reference.values, 'fer-120').conditions).toContain('586');
+  expect(publishedEntry(reference.values, 'fer-120').conditions).toContain('586');
 });
 
 test('heat given off is warming, loss and cooling together, at every hour', () => {

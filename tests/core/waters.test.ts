@@ -9,7 +9,7 @@ import {
   asWort,
   draffMoistureOf,
   drainWaters,
-  together,
+  runoffsTogether,
   waterMasses,
   type Bed,
   type Water,
@@ -172,7 +172,7 @@ test('draff of the moisture that the grains’ water makes weighs what they hold
     const { left, runoffs } = answer(drainWaters(bed, [first]));
     const moisture = draffMoistureOf(bed, left);
     const promised = (bed.malt * bed.extract) / 100;
-    const efficiency = percent((100 * together(runoffs).extract) / promised);
+    const efficiency = percent((100 * runoffsTogether(runoffs).extract) / promised);
     const draff = answer(
       draffOf({ mass: bed.malt, moisture: bed.moisture, extract: bed.extract }, efficiency, moisture),
     );
@@ -209,8 +209,8 @@ function mashAfterMash(bed: Bed, waters: readonly Water[], collected: number, ma
   const worts: number[] = [];
   for (let i = 0; i < mashes; i++) {
     const { runoffs } = answer(drainWaters(bed, waters, borrowed));
-    worts.push(together(runoffs.slice(0, collected)).extract);
-    borrowed = together(runoffs.slice(collected)).extract;
+    worts.push(runoffsTogether(runoffs.slice(0, collected)).extract);
+    borrowed = runoffsTogether(runoffs.slice(collected)).extract;
   }
   return { worts, borrowed };
 }

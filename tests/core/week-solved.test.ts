@@ -1,7 +1,7 @@
 // A week of mashes against integer programming, which knows nothing of how the handbook sets one out; and rule by rule.
 import { expect, test } from 'vitest';
 import type { WeekNeeds } from '../../src/core/week/run-weeks.ts';
-import { lackOf } from '../../src/core/week/lack.ts';
+import { lackForMashes } from '../../src/core/week/lack.ts';
 import { mostMashes, timetable } from '../../src/core/week/timetable.ts';
 import { brokenRules } from './week-rules.ts';
 import plants from '../study/week/plants.json' with { type: 'json' };
@@ -34,7 +34,7 @@ for (const [i, plant] of all.entries())
     expect(week.mashes).toHaveLength(own);
     expect(brokenRules(week)).toEqual([]);
     expect(timetable(plant, own + 1, HOUR)).toBeUndefined();
-    const lack = lackOf(plant, own + 1, HOUR);
+    const lack = lackForMashes(plant, own + 1, HOUR);
     const named = lack.uses.find(({ kind }) => kind === lack.kind);
     if (named) expect(lack.hours).toBeCloseTo(Math.max(0, named.needed - named.available), 9);
     else expect(['receiver', 'charger']).toContain(lack.kind);

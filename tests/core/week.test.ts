@@ -5,20 +5,20 @@ import { builtInParts } from '../../src/house/parts/built-in.ts';
 import { plantPart } from '../../src/house/parts/plant.ts';
 import type { Line } from '../../src/core/line/line.ts';
 import { lineWithPlant } from '../../src/core/plant/line.ts';
-import { at, stretches } from '../../src/core/week/at.ts';
-import { fermentationOf, openFrom, spread } from '../../src/core/week/calendar.ts';
-import { divide } from '../../src/core/week/charges.ts';
+import { vesselsAtHour, vesselStretches } from '../../src/core/week/vessels-at-hour.ts';
+import { fermentationOf, openFrom, spreadOverWeek } from '../../src/core/week/calendar.ts';
+import { chargesInOrder } from '../../src/core/week/charges.ts';
 import { dayAndTime } from '../../src/core/week/clock.ts';
 import { heatOfLiquor, heatOfMash, heatOfWeek } from '../../src/core/week/heat.ts';
-import { lackOf } from '../../src/core/week/lack.ts';
+import { lackForMashes } from '../../src/core/week/lack.ts';
 import { emptyings, lowWinesLevel, spiritLevel } from '../../src/core/week/levels.ts';
 import { weekNeeds } from '../../src/core/week/needs.ts';
 import type { WeekNeeds } from '../../src/core/week/run-weeks.ts';
-import { fitsSentence, lackSentence, mostSentence } from '../../src/core/week/says.ts';
+import { fitsSentence, lackSentence, mostSentence } from '../../src/core/week/sentences.ts';
 import { shiftsOf, usualWeek, warmthOf } from '../../src/core/week/settings.ts';
 import { mostMashes, timetable } from '../../src/core/week/timetable.ts';
-import { overWeekend, usable, usesOf } from '../../src/core/week/uses.ts';
-import { warmer } from '../../src/core/week/warmer.ts';
+import { overWeekend, usableHours, usesOf } from '../../src/core/week/uses.ts';
+import { warmerChange } from '../../src/core/week/warmer.ts';
 import { brokenRules } from './week-rules.ts';
 
 const always = { days: 7, from: 6, hours: 24 };
@@ -53,8 +53,8 @@ test('work goes on while its shift is open, over midnight and over Sunday', () =
   expect([nights[166], nights[0], nights[6]]).toEqual([8, 6, 0]); // Sunday 22:00 goes on to Monday 06:00
   expect(openFrom({ days: 5, from: 6, hours: 24 }, 1)[6]).toBe(120); // five days and nights in one
   expect(openFrom(always, 1)[0]).toBe(Infinity);
-  expect(usable({ days: 5, from: 6, hours: 16 }, 7)).toBe(70); // two runs of 7 h in each of five days
-  expect(usable({ days: 5, from: 6, hours: 24 }, 7)).toBe(119); // 17 of them in 120 h
+  expect(usableHours({ days: 5, from: 6, hours: 16 }, 7)).toBe(70); // two runs of 7 h in each of five days
+  expect(usableHours({ days: 5, from: 6, hours: 24 }, 7)).toBe(119); // 17 of them in 120 h
 });
 
 test('a fermentation that would reach into the weekend has the weekend’s hours', () => {
@@ -69,23 +69,23 @@ test('a fermentation that would reach into the weekend has the weekend’s hours
 
 test('mashes are spread over days, and over the hours of each', () => {
   const shift = { days: 5, from: 6, hours: 24 };
-  expect(spread(7, shift, 6)).toEqual([6, 18, 30, 54, 66, 78, 102]); // 2, 1, 2, 1 and 1
-  expect(spread(3, { days: 1, from: 6, hours: 18 }, 6)).toEqual([6, 12, 18]);
-  expect(spread(0, shift, 6)).toEqual([]);
+  expect(spreadOverWeek(7, shift, 6)).toEqual([6, 18, 30, 54, 66, 78, 102]); // 2, 1, 2, 1 and 1
+  expect(spreadOverWeek(3, { days: 1, from: 6, hours: 18 }, 6)).toEqual([6, 12, 18]);
+  expect(spreadOverWeek(0, shift, 6)).toEqual([]);
 });
 
 test('charges are whole from each mash, or the fewest from the week', () => {
   const two = [{ number: 2, charge: 16_000, hours: 7 }];
   // 18 mashes of 30,500 L are 549,000 L: 35 charges of 15,686 L, or two of 15,250 L from each.
-  expect(divide(30_500, 18, two, 'fewest')).toHaveLength(35);
-  expect(divide(30_500, 18, two, 'by-mash')).toHaveLength(36);
-  expect(divide(30_500, 18, two, 'by-mash').at(-1)!.upTo).toBeCloseTo(1, 12);
+  expect(chargesInOrder(30_500, 18, two, 'fewest')).toHaveLength(35);
+  expect(chargesInOrder(30_500, 18, two, 'by-mash')).toHaveLength(36);
+  expect(chargesInOrder(30_500, 18, two, 'by-mash').at(-1)!.upTo).toBeCloseTo(1, 12);
   // Unequal stills share by what they hold: of 26,000 L the larger has 16,000.
   const unequal = [...two.map((still) => ({ ...still, number: 1 })), { number: 1, charge: 10_000, hours: 6 }];
-  expect(divide(26_000, 1, unequal, 'fewest').map(({ part }) => Math.round(26_000 * part))).toEqual([16_000, 10_000]);
+  expect(chargesInOrder(26_000, 1, unequal, 'fewest').map(({ part }) => Math.round(26_000 * part))).toEqual([16_000, 10_000]);
   // A still that takes three mashes: one charge a mash, or two of the week's six.
   const large = [{ number: 1, charge: 24_000, hours: 9 }];
-  expect(divide(8000, 6, large, 'fewest')).toHaveLength(2);
+  expect(chargesInOrder(8000, 6, large, 'fewest')).toHaveLength(2);
 }); // prettier-ignore
 
 test('one mash a week, by hand', () => {
@@ -98,7 +98,7 @@ test('one mash a week, by hand', () => {
   expect(week.runs[0]!.map(({ start, end }) => [hours(start), hours(end)])).toEqual([[72, 79]]);
   // The spirit charge of 4,500 L is there once low wines of two weeks are: at 79 h as well.
   expect(week.runs[1]!.map(({ start, end }) => [hours(start), hours(end)])).toEqual([[79, 87]]);
-  expect(at(week, 75).filter(({ doing }) => doing)).toEqual([
+  expect(vesselsAtHour(week, 75).filter(({ doing }) => doing)).toEqual([
     { vessel: 'Washback', which: expect.any(Number), doing: 'clean', since: 3, left: 3 },
     { vessel: 'Wash still', which: 1, doing: 'run', since: 3, left: 4 },
   ]);
@@ -110,18 +110,18 @@ test('what does not fit is named, with the hours that are too little', () => {
   const two = { ...small, washbacks: 2 };
   expect(mostMashes(two)).toBe(4);
   expect(timetable(two, 5)).toBeUndefined();
-  expect(lackOf(two, 5)).toMatchObject({ kind: 'washbacks', hours: 24 });
-  expect(lackSentence(lackOf(two, 5), 5, two)).toBe(
+  expect(lackForMashes(two, 5)).toMatchObject({ kind: 'washbacks', hours: 24 });
+  expect(lackSentence(lackForMashes(two, 5), 5, two)).toBe(
     '5 mashes a week do not fit: the washbacks are needed for 360 h of 336 h in the week, 24 h too little.',
   );
   // Wash runs of 30 h: six need 180 of 168 h, five fit.
   const slow = { ...small, stages: [{ ...small.stages[0]!, groups: [{ number: 1, charge: 8000, hours: 30 }] }, small.stages[1]!] }; // prettier-ignore
   expect(mostMashes(slow)).toBe(5);
-  expect(lackSentence(lackOf(slow, 6), 6, slow)).toContain('the wash still is needed for 180 h of 168 h in the week, 12 h too little'); // prettier-ignore
+  expect(lackSentence(lackForMashes(slow, 6), 6, slow)).toContain('the wash still is needed for 180 h of 168 h in the week, 12 h too little'); // prettier-ignore
   // A mash a day of 8 h in shifts of 10 h: seven fit, and no eighth.
   const days = { ...small, washbacks: 9, tuns: [{ number: 1, hours: 8 }], mashing: { days: 7, from: 6, hours: 10 } }; // prettier-ignore
   expect(mostMashes(days)).toBe(7);
-  expect(lackOf(days, 8)).toMatchObject({ kind: 'tuns', hours: 8 });
+  expect(lackForMashes(days, 8)).toMatchObject({ kind: 'tuns', hours: 8 });
 });
 
 test('a fermentation over the weekend is counted with its own hours, and the weekend is named as the cause', () => {
@@ -135,7 +135,7 @@ test('a fermentation over the weekend is counted with its own hours, and the wee
   expect(overWeekend(house, [...early, ...late])).toBe(8);
   // 14 spread: Thursday 06:00, 14:00, 22:00 and Friday 06:00, 18:00 are the last; all but the first are full less than 60 h before Sunday 06:00.
   expect(mostMashes(house)).toBe(13);
-  const lack = lackOf(house, 14);
+  const lack = lackForMashes(house, 14);
   expect(lack).toMatchObject({ kind: 'washbacks', hours: 0, weekend: { long: 4, isCause: true } });
   const says = lackSentence(lack, 14, house);
   expect(says).toContain('needed for 1,208 h of 1,344 h in the week, with 4 fermentations of 110 h over the weekend, but not free'); // 10 × 72 + 4 × 122
@@ -145,14 +145,14 @@ test('a fermentation over the weekend is counted with its own hours, and the wee
   expect(mostSentence(13, lack, house, 6)).toContain('one more does not fit');
   // Stills that run all seven days have no weekend to wait for.
   const seven = { ...house, distilling: always };
-  expect(lackSentence(lackOf(seven, mostMashes(seven) + 1), mostMashes(seven) + 1, seven)).not.toContain('weekend');
+  expect(lackSentence(lackForMashes(seven, mostMashes(seven) + 1), mostMashes(seven) + 1, seven)).not.toContain('weekend');
 }); // prettier-ignore
 
 test('a receiver that is too small is named, with about what it would have to hold', () => {
   // A charge of 4,500 L needs low wines of 2,800 L and 1,700 L of feints: no less than 4,500 L can do.
   const tight = { ...small, receiver: 4200 };
   expect(mostMashes(tight)).toBe(0);
-  const lack = lackOf(tight, 1);
+  const lack = lackForMashes(tight, 1);
   expect(lack).toMatchObject({ kind: 'receiver', behind: Infinity, alone: true });
   expect(lack.litres).toBeGreaterThanOrEqual(4500);
   expect(lack.litres).toBeLessThanOrEqual(4550);
@@ -162,7 +162,7 @@ test('a receiver that is too small is named, with about what it would have to ho
 
 test('where another order of the work might do, it says how much shorter, or how many more', () => {
   const next = mostMashes(needs) + 1;
-  const lack = lackOf(needs, next);
+  const lack = lackForMashes(needs, next);
   // Seven of 8 + 72 + 6 h, those of Thursday and Friday 38 h longer: 678 h of 4 × 168 = 672 h.
   expect(next).toBe(7);
   expect(lack).toMatchObject({ kind: 'washbacks', hours: 6, weekend: { long: 2 } });
@@ -176,8 +176,8 @@ test('the built-in house’s week fits its vessels and keeps the rules', () => {
   const week = timetable(needs, builtInHouse.mashesPerWeek)!;
   expect(brokenRules(week)).toEqual([]);
   expect(fitsSentence(week)).toMatch(/^6 mashes a week fit\. Nearest the limit: the washbacks, in use for \d+ h of 672 h, \d+ %\.$/); // prettier-ignore
-  for (const { start, end } of stretches(week)) expect(end).toBeGreaterThan(start);
-  expect(at(week, 10)).toHaveLength(1 + 4 + 1 + 1);
+  for (const { start, end } of vesselStretches(week)) expect(end).toBeGreaterThan(start);
+  expect(vesselsAtHour(week, 10)).toHaveLength(1 + 4 + 1 + 1);
 });
 
 test('where no still ever rests, the week says that no fermentation takes the hours of a weekend', () => {
@@ -241,7 +241,7 @@ test('the week’s heat and water are those of its mashes and runs, and none is 
 
 test('wash 5 °C warmer: heat, hours and no less water; cooling water 5 °C warmer: more of it', () => {
   const given = { line, needs, mashes: 6, warmth };
-  const wash = warmer('wash', 5, given);
+  const wash = warmerChange('wash', 5, given);
   if ('refused' in wash) throw new Error(wash.refused);
   // 7,447 L of 8 % vol weigh 7,351 kg (0.9871 kg/L, OIML R 22), 470 kg of it alcohol: 5 K are 5 × (470 × 2.845 + 6,881 × 4.184) kJ.
   const saved = (5 * (470 * 2.845 + 6881 * 4.184)) / 1000 / 0.9;
@@ -250,14 +250,14 @@ test('wash 5 °C warmer: heat, hours and no less water; cooling water 5 °C warm
   expect(wash.hoursOfWeek).toBeCloseTo(6 * wash.hoursOfRun, 9);
   expect(wash.steam).toBeCloseTo((-6 * saved) / 2.108, -1);
   expect(wash.water).toBe(0);
-  const water = warmer('water', 5, given);
+  const water = warmerChange('water', 5, given);
   if ('refused' in water) throw new Error(water.refused);
   // Each litre warms by 35 K and not by 40, so 40 ÷ 35 times as many are needed.
   const before = 6 * (water.before.stills.wash!.water + water.before.stills.spirit!.water);
   expect(water.water / before).toBeCloseTo(40 / 35 - 1, 9);
   expect(water.hoursOfRun).toBe(0);
-  expect(warmer('washback', 5, given)).toHaveProperty('refused');
-  expect(warmer('wash', 75, given)).toHaveProperty('refused');
+  expect(warmerChange('washback', 5, given)).toHaveProperty('refused');
+  expect(warmerChange('wash', 75, given)).toHaveProperty('refused');
 });
 
 test('what can never run is refused by vessel', () => {

@@ -10,7 +10,7 @@ import {
 } from '../../src/core/fermenting/yeast.ts';
 import { kilograms, litres, litres20, quantity } from '../../src/core/quantity.ts';
 import reference from '../../src/published/reference/fermenting.json' with { type: 'json' };
-import { entry } from '../../src/published/row.ts';
+import { publishedEntry } from '../../src/published/row.ts';
 import { always, apart, between } from './draw.ts';
 
 const cells = (n: number) => quantity('cells', n);
@@ -18,7 +18,7 @@ const perGram = (n: number) => quantity('cellsPerGram', n);
 const held = (n: number) => quantity('gramsPerLitre', n);
 
 test('15 million to the millilitre in 21,000 L are 3.15 × 10¹⁴ cells', () => {
-  const { given, answer } = entry(reference.sums, 'F6') as {
+  const { given, answer } = publishedEntry(reference.sums, 'F6') as {
     given: { c: number; V: number };
     answer: number;
   };
@@ -27,7 +27,7 @@ test('15 million to the millilitre in 21,000 L are 3.15 × 10¹⁴ cells', () =>
 });
 
 test('50 kg in 15,000 L are 3.3 g a litre: at ten billion to the gram 33 million to the millilitre', () => {
-  expect(entry(reference.values, 'fer-108').conditions).toBe('3.3 g/L');
+  expect(publishedEntry(reference.values, 'fer-108').conditions).toBe('3.3 g/L');
   expect(cellsFromPressed(kilograms(50), litres20(15_000), perGram(10))).toBeCloseTo(100 / 3, 9);
 });
 

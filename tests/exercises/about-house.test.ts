@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { House } from '../../src/core/line/house.ts';
 import { aboutHouse, gridOf } from '../../src/exercises/about-house.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
 test('the step of clean numbers is the coarsest that they share', () => {
@@ -28,7 +28,7 @@ test('what would leave its range is left out, and where most would, nothing is m
 test('more than half of the kinds of number speak of a house four times as large that cuts and mashes otherwise', () => {
   const other = { ...builtInHouse, maltPerMash: 6500, wortVolume: 33_500, originalGravity: 1.056, finalGravity: 0.999, fillingStrength: 62, weeksPerYear: 44, storeHumidity: 75, gristTemperature: 14, maltMoisture: 5, flour: 11, mashesPerWeek: 18, heartEnd: 60, mashTemperature: 63.5, liquorRatio: 4.1, yearsInWood: 12, bottlingStrength: 46, alcoholLoss: 1.8, barleyMoisture: 13, husk: 21 } as House; // prettier-ignore
   let [numbers, moved] = [0, 0];
-  for (const kind of kinds) {
+  for (const kind of questionKinds) {
     const draws = Array.from({ length: 6 }, (_, i) => [builtInHouse, other].map((house) => drawQuestion(kind, `own-${i}`, house))); // prettier-ignore
     expect(draws.every(([, own]) => own !== undefined), kind.id).toBe(draws.every(([built]) => built !== undefined)); // prettier-ignore
     if (!draws.some(([built]) => built && 'tolerance' in built)) continue;

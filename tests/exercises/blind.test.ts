@@ -1,7 +1,7 @@
 // Options tell nothing to a reader who is blind to numbers and meaning; and the measure sees it where they do.
 import { expect, test } from 'vitest';
 import { draw } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { isChoiceQuestion } from '../../src/exercises/question.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { aboveChance, blindReaders } from './blind.ts';
@@ -30,7 +30,7 @@ test('the readers see what the second generator gave away', { timeout: 0 }, () =
 
 test('what cannot be true is told in the words of what can', { timeout: 0 }, () => {
   const wordingOf = (text: string) => text.replace(/\d[\d,.]*/g, '#').replaceAll('\u202f', ' ');
-  for (const kind of kinds.filter(({ id }) => id.startsWith('impossible-'))) {
+  for (const kind of questionKinds.filter(({ id }) => id.startsWith('impossible-'))) {
     const [right, wrong] = [new Set<string>(), new Set<string>()];
     for (let seed = 0; seed < 300; seed++) {
       const question = draw(kind, `words/${seed}`, builtInHouse)?.question;

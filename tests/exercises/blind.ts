@@ -1,6 +1,6 @@
 // How far a reader gets with options who reads neither numbers nor meaning: npm run blind [generator] prints it.
 import { GENERATOR, draw } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { isChoiceQuestion, type QuestionKind } from '../../src/exercises/question.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { offChance, readByTone } from './tone.ts';
@@ -59,7 +59,7 @@ export interface Blind {
 
 /** Has every reader answer some draws of each kind with options that the generator has. */
 export function blindReaders(draws: number, generator = GENERATOR): readonly Blind[] {
-  return kinds
+  return questionKinds
     .filter(
       ({ form, since, until = Infinity }) =>
         (form === 'judgement' || form === 'impossible') && since <= generator && generator <= until,

@@ -3,17 +3,17 @@ import { describe, expect, test } from 'vitest';
 import { unitsRead } from '../../src/core/units.ts';
 import { boundsOf } from '../../src/exercises/bounds.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { isNumberQuestion, type NumberQuestion } from '../../src/exercises/question.ts';
 import { allowedBy, answerInWords } from '../../src/exercises/wording.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
 const DRAWS = 6;
-const numbers = kinds.filter(({ form }) => ['calculation', 'estimate', 'curve'].includes(form));
+const numbers = questionKinds.filter(({ form }) => ['calculation', 'estimate', 'curve'].includes(form));
 const drawn = (id: string, seed: number): NumberQuestion => {
   const question = drawQuestion(
-    kinds.find((kind) => kind.id === id)!,
+    questionKinds.find((kind) => kind.id === id)!,
     `bounds/${seed}`,
     builtInHouse,
   );

@@ -1,11 +1,11 @@
 // A class book: pasted results, two tabs, which result counts, what is confused, validity over years, and hostile texts.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { backIn, hasGone } from '../../src/exercises/class/back.ts';
+import { withPutBack, hasTakenOut } from '../../src/exercises/class/put-back.ts';
 import {
-  allOf,
+  entriesOfKind,
   freshBook,
-  joined,
+  joinedBooks,
   peopleOf,
   settingsOf,
   withoutThing,
@@ -19,11 +19,22 @@ import {
   monthsAfter,
   outcomesOf,
   standingsTable,
-  stateOn,
+  standingOn,
   weeksBefore,
 } from '../../src/exercises/class/competence.ts';
-import { confusions, sixOn, tenMinutes, untold } from '../../src/exercises/class/confuses.ts';
-import { alikeIn, counting, grid, resultsTable, scored } from '../../src/exercises/class/counts.ts';
+import {
+  confusions,
+  questionsOnMissed,
+  tenMinutes,
+  resultsUntold,
+} from '../../src/exercises/class/confuses.ts';
+import {
+  alikeResults,
+  countingResult,
+  grid,
+  resultsTable,
+  resultScore,
+} from '../../src/exercises/class/counts.ts';
 import { withPasted } from '../../src/exercises/class/taken.ts';
 import { bookText, LONGEST_BOOK, readBook } from '../../src/exercises/class/text.ts';
 import { ownSheetText, readOwnSheet } from '../../src/exercises/own/own-text.ts';
@@ -84,7 +95,7 @@ describe('results pasted into a class book', () => {
     ]);
     const again = withPasted(book, text, TODAY, none);
     expect(again.notes).toEqual(['Nothing new: these 4 results were in it already.']);
-    expect(allOf(again.book, 'result')).toHaveLength(4);
+    expect(entriesOfKind(again.book, 'result')).toHaveLength(4);
   });
   test('a name before a code counts; what has no name or is no code is told', () => {
     const code = resultCode({ ...una, name: '' });
@@ -106,7 +117,7 @@ describe('results pasted into a class book', () => {
   });
   test('alike answers and versions are told', () => {
     const { book } = pasted(empty, una, { ...zoe, version: 1, answers: una.answers! });
-    expect(alikeIn(book)).toHaveLength(2);
+    expect(alikeResults(book)).toHaveLength(2);
   });
   test('hostile texts change nothing and are told in bounds', () => {
     for (const text of [
@@ -130,24 +141,24 @@ describe('which result counts', () => {
     { ...una, attempt: 2, day: '2026-05-15', marks: [wrong, wrong, wrong] },
     { ...una, attempt: 3, day: '2026-05-16', marks: [right, right, wrong] },
   );
-  const all = allOf(book, 'result');
+  const all = entriesOfKind(book, 'result');
   const work = worksOf(book)[0]!;
   test('is the latest, the best or the first, as the trainer says', () => {
-    expect(counting(all, work, 'latest')!.attempt).toBe(3);
-    expect(counting(all, work, 'first')!.attempt).toBe(1);
-    expect(counting(all, work, 'best')!.attempt).toBe(1); // two of three both times: the earlier
+    expect(countingResult(all, work, 'latest')!.attempt).toBe(3);
+    expect(countingResult(all, work, 'first')!.attempt).toBe(1);
+    expect(countingResult(all, work, 'best')!.attempt).toBe(1); // two of three both times: the earlier
     expect(settingsOf(book).counts).toBe('latest');
     expect(grid(book)[0]![0]!.scored).toEqual({ got: 2, of: 3, share: 2 / 3 });
   });
   test('marks of the questions and the pass mark are those of the sheet', () => {
     // By hand: right 2, wrong 0 of 1, right 3 of 6: 5; 70 % of 6 is 4.2.
-    expect(scored(all[0]!, { marks: [2, 1, 3], passMark: 70 })).toEqual({
+    expect(resultScore(all[0]!, { marks: [2, 1, 3], passMark: 70 })).toEqual({
       got: 5,
       of: 6,
       share: 5 / 6,
       isPass: true,
     });
-    expect(scored(all[0]!, { marks: [2, 1], passMark: 0 })).toEqual({ got: 2, of: 3, share: 2 / 3 });
+    expect(resultScore(all[0]!, { marks: [2, 1], passMark: 0 })).toEqual({ got: 2, of: 3, share: 2 / 3 });
   });
   test('goes to a spreadsheet with its accents, and no cell is a formula', () => {
     const { book: two } = pasted(empty, zoe, { ...una, name: '=1+1' });
@@ -191,10 +202,10 @@ describe('two copies of one book', () => {
       fc.property(changes, changes, changes, (before, here, there) => {
         const from = made(empty, before);
         const [one, other] = [made(from, here), made(from, there)];
-        const both = joined(one, other);
-        expect(joined(other, one)).toEqual(both);
-        expect(joined(both, other)).toEqual(both);
-        expect(joined(joined(from, other), one)).toEqual(both);
+        const both = joinedBooks(one, other);
+        expect(joinedBooks(other, one)).toEqual(both);
+        expect(joinedBooks(both, other)).toEqual(both);
+        expect(joinedBooks(joinedBooks(from, other), one)).toEqual(both);
         expect(new Set(Object.keys(both.entries))).toEqual(
           new Set([...Object.keys(one.entries), ...Object.keys(other.entries)]),
         );
@@ -204,19 +215,19 @@ describe('two copies of one book', () => {
   });
   test('what two tabs put in at once is there once, and results of both are kept', () => {
     const [one, other] = [pasted(empty, una).book, pasted(empty, una, zoe).book];
-    const both = joined(one, other);
+    const both = joinedBooks(one, other);
     expect(peopleOf(both)).toHaveLength(2);
-    expect(allOf(both, 'result')).toHaveLength(2);
+    expect(entriesOfKind(both, 'result')).toHaveLength(2);
   });
   test('what was taken out stays out, and can be put back with all that went with it', () => {
     const { book } = pasted(empty, una, zoe);
     const person = peopleOf(book).find(({ name }) => name === 'Zoë Marsh')!.id;
     const without = withoutThing(book, person);
-    expect(allOf(without, 'result')).toHaveLength(1);
-    expect(peopleOf(joined(without, book))).toHaveLength(1);
-    expect(hasGone(without)).toBe(true);
-    expect(allOf(backIn(without).book, 'result')).toHaveLength(2);
-    expect(peopleOf(backIn(without).book)).toHaveLength(2);
+    expect(entriesOfKind(without, 'result')).toHaveLength(1);
+    expect(peopleOf(joinedBooks(without, book))).toHaveLength(1);
+    expect(hasTakenOut(without)).toBe(true);
+    expect(entriesOfKind(withPutBack(without).book, 'result')).toHaveLength(2);
+    expect(peopleOf(withPutBack(without).book)).toHaveLength(2);
   });
 });
 
@@ -248,12 +259,12 @@ describe('what the class confuses', () => {
       },
     ]);
     expect(confusions(book, { from: '2026-05-15' })).toEqual([]);
-    expect(untold(raw)).toBe(2);
-    expect(untold(book)).toBe(0);
+    expect(resultsUntold(raw)).toBe(2);
+    expect(resultsUntold(book)).toBe(0);
   });
   test('gives six questions that are a sheet, and ten minutes without a gap', () => {
     for (const some of [['a'], ['a', 'b'], ['a', 'b', 'c', 'd']]) {
-      const six = sixOn(some, 5, 'six-1');
+      const six = questionsOnMissed(some, 5, 'six-1');
       expect(six.items).toHaveLength(6);
       expect(new Set(six.items.map(({ kind }) => kind)).size).toBe(some.length);
       expect(readOwnSheet(ownSheetText(six))).toEqual(six);
@@ -278,11 +289,11 @@ describe('the matrix of competence', () => {
     ['2026-08-30', 'refresher due'],
     ['2026-08-31', 'expired'],
   ])('on %s it is %s', (day, state) => {
-    expect(stateOn({ until: '2026-08-30' }, day, 8)).toBe(state);
+    expect(standingOn({ until: '2026-08-30' }, day, 8)).toBe(state);
   });
   test('without an end it is valid, and without a word there is none', () => {
-    expect(stateOn({ until: '' }, '2099-01-01', 8)).toBe('valid');
-    expect(stateOn(undefined, '2026-01-01', 8)).toBe('none');
+    expect(standingOn({ until: '' }, '2099-01-01', 8)).toBe('valid');
+    expect(standingOn(undefined, '2026-01-01', 8)).toBe('none');
   });
   test('over years: each day has what was known then', () => {
     const standing = (day: string, until: string) =>
@@ -327,13 +338,13 @@ describe('the text of a class book', () => {
     expect(grid(book)[0]![0]!.scored).toEqual({ got: 2, of: 3, share: 2 / 3, isPass: false });
     expect(matrixOn(book, '2026-06-01')[0]!.map(({ outcome, state }) => [outcome, state])).toEqual([['mashing', 'valid']]);
     expect(book.entries['o-1']).toMatchObject({ is: 'seen', outcome: 'prompted', day: '2026-05-17' });
-    expect(allOf(backIn(book).book, 'seen').find(({ id }) => id === 'o-2')).toMatchObject({ person: 'p-joined', standard: 'Procedure 12, issue 3' });
+    expect(entriesOfKind(withPutBack(book).book, 'seen').find(({ id }) => id === 'o-2')).toMatchObject({ person: 'p-joined', standard: 'Procedure 12, issue 3' });
     expect(book.entries['t-1']).toMatchObject({ is: 'told', name: 'Zoe Marsh', same: true });
   });
   test('what cannot be used is told, and the rest is in use', () => {
     const whole = JSON.parse(bookText(pasted(empty, una).book));
     const { book, problems } = read(JSON.stringify({ ...whole, entries: { ...whole.entries, 'p-9': { is: 'person', stamp: 1, name: '<b>\u202e', role: 'trainee' }, '<b>': {}, 'w-9': { is: 'work' } } }));
-    expect(allOf(book, 'result')).toHaveLength(1);
+    expect(entriesOfKind(book, 'result')).toHaveLength(1);
     expect(problems).toHaveLength(3);
   });
   test.each([
@@ -358,7 +369,7 @@ describe('the text of a class book', () => {
     const text = bookText(empty).replace('"entries":{}', '"entries":{"__proto__":{"is":"person"},"constructor":{"is":"person","stamp":1,"name":"Una","role":"trainee"}}');
     const { book } = read(text);
     expect(peopleOf(book)).toHaveLength(1);
-    expect(joined(empty, book)).toEqual(book);
+    expect(joinedBooks(empty, book)).toEqual(book);
     expect(({} as { is?: string }).is).toBeUndefined();
   });
   test('of a class of twelve over ten years is far below what is read', () => {
@@ -368,7 +379,7 @@ describe('the text of a class book', () => {
         const results = Array.from({ length: 12 }, (_, i): SheetResult => ({ sheet: `${year}${String(sheet).padStart(3, '0')}`, version: i + 1, name: `Trainee number ${i}`, marks: Array.from({ length: 12 }, () => right), day: `${year}-05-14`, attempt: 1, answers: 'abcd' }));
         book = pasted(book, ...results).book;
       }
-    expect(allOf(book, 'result')).toHaveLength(2400);
+    expect(entriesOfKind(book, 'result')).toHaveLength(2400);
     expect(bookText(book).length).toBeLessThan(LONGEST_BOOK / 4);
   });
 }); // prettier-ignore

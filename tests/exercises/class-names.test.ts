@@ -1,13 +1,13 @@
 // Names of a class, observed tasks, lines of the fault desk, and one person's record: nothing is lost, and nothing put in twice.
 import { describe, expect, test } from 'vitest';
-import { backIn, hasGone } from '../../src/exercises/class/back.ts';
-import { allOf, freshBook, idOf, joined, peopleOf, withoutThing, withThings, worksOf, type ClassBook } from '../../src/exercises/class/book.ts'; // prettier-ignore
-import { confusions, sixOn, taughtOf } from '../../src/exercises/class/confuses.ts';
-import { alikePeople, followed, freeId, given, isAlike, joinedPeople, keptApart, renamed } from '../../src/exercises/class/names.ts'; // prettier-ignore
-import { ofOne } from '../../src/exercises/class/of-one.ts';
-import { nameOn, readAnyRecord, seenOf, withSeen } from '../../src/exercises/class/seen.ts';
-import { namesPut } from '../../src/exercises/class/names-put.ts';
-import { put, type FoundResult } from '../../src/exercises/class/put.ts';
+import { withPutBack, hasTakenOut } from '../../src/exercises/class/put-back.ts';
+import { entriesOfKind, freshBook, entryId, joinedBooks, peopleOf, withoutThing, withThings, worksOf, type ClassBook } from '../../src/exercises/class/book.ts'; // prettier-ignore
+import { confusions, questionsOnMissed, kindsTaught } from '../../src/exercises/class/confuses.ts';
+import { alikePeople, withJoinedFollowed, freeId, withResultGiven, isAlike, withPeopleJoined, withPeopleApart, withPersonRenamed } from '../../src/exercises/class/names.ts'; // prettier-ignore
+import { recordOfPerson } from '../../src/exercises/class/of-one-person.ts';
+import { nameOnRecord, readAnyRecord, observedOf, withSeen } from '../../src/exercises/class/observed.ts';
+import { withNames } from '../../src/exercises/class/names-put.ts';
+import { putResults, type FoundResult } from '../../src/exercises/class/put-results.ts';
 import { withPasted } from '../../src/exercises/class/taken.ts';
 import { whoseWords, type Doubtful } from '../../src/exercises/class/whose.ts';
 import { bookText, readBook } from '../../src/exercises/class/text.ts';
@@ -44,7 +44,7 @@ describe('lines of the fault desk and of shifts', () => {
       ['Case 26, house ', 'faults/#fault=26'],
       ['Shift 12, washback ', 'shift/'],
     ]);
-    const got = allOf(book, 'result').map(({ got, of, signs, note }) => [got, of, signs, note]);
+    const got = entriesOfKind(book, 'result').map(({ got, of, signs, note }) => [got, of, signs, note]);
     expect(got).toContainEqual([86, 100, '', '20 min asked for, 15 needed; named “The cask leaks” (right)']); // prettier-ignore
     expect(got).toContainEqual([72, 100, '', 'as the trainee’s own machine says']);
     expect(readBook(bookText(book))).toEqual({ book, problems: [] });
@@ -55,11 +55,11 @@ describe('lines of the fault desk and of shifts', () => {
       for (const { title } of causes) {
         const full = faultLine('Una', 999999, '0G4RJ8T', { total: 0, spent: 9999, least: 9999, named: title, isCause: false, harm: 'It burns.', isAgain: true }, '2026-05-15');
         const { book } = paste(empty, full);
-        expect(allOf(book, 'result').map(({ note }) => note)).toEqual([`9999 min asked for, 9999 needed; named “${title}” (wrong); a dangerous act first; second go or later`]);
+        expect(entriesOfKind(book, 'result').map(({ note }) => note)).toEqual([`9999 min asked for, 9999 needed; named “${title}” (wrong); a dangerous act first; second go or later`]);
         expect(readBook(bookText(book))).toEqual({ book, problems: [] });
       }
     const { book } = paste(empty, 'Una: Case 26, house 0G4RJ8T: 86 of 100. 20 min asked for, 15 needed, 2026-05-15');
-    expect(allOf(book, 'result').map(({ note }) => note)).toEqual(['20 min asked for, 15 needed, as the trainee’s own machine says']);
+    expect(entriesOfKind(book, 'result').map(({ note }) => note)).toEqual(['20 min asked for, 15 needed, as the trainee’s own machine says']);
   }); // prettier-ignore
   test.each([
     [
@@ -115,15 +115,15 @@ describe('names', () => {
   test('that are almost alike are asked about once, the later first', () => {
     expect(alikePeople(both).map((pair) => pair.map(({ name }) => name))).toEqual([['Chloe', 'Chloë']]);
     const [later, earlier] = alikePeople(both)[0]!;
-    const apart = keptApart(both, later, earlier);
+    const apart = withPeopleApart(both, later, earlier);
     expect(alikePeople(apart)).toEqual([]);
     expect(peopleOf(apart)).toHaveLength(2);
     expect(readBook(bookText(apart))).toEqual({ book: apart, problems: [] });
   });
   test('joined are one person: what both had stands once, the rest is theirs, and later codes come to them', () => {
-    const one = joinedPeople(both, idNamed(both, 'Chloe'), idNamed(both, 'Chloë'));
+    const one = withPeopleJoined(both, idNamed(both, 'Chloe'), idNamed(both, 'Chloë'));
     expect(peopleOf(one).map(({ name }) => name)).toEqual(['Chloë']);
-    expect(allOf(one, 'result').map(({ person, attempt }) => [person, attempt]).sort()).toEqual([[idNamed(both, 'Chloë'), 1], [idNamed(both, 'Chloë'), 2]]); // prettier-ignore
+    expect(entriesOfKind(one, 'result').map(({ person, attempt }) => [person, attempt]).sort()).toEqual([[idNamed(both, 'Chloë'), 1], [idNamed(both, 'Chloë'), 2]]); // prettier-ignore
     expect(alikePeople(one)).toEqual([]);
     const again = paste(one, [code('Chloe', { attempt: 2, day: '2026-05-15' }), code('Chloe', { attempt: 3 })].join('\n')); // prettier-ignore
     expect(again.notes).toEqual(['1 result is in the class book now; 1 stood in it already.']);
@@ -132,23 +132,23 @@ describe('names', () => {
     expect(readBook(bookText(one))).toEqual({ book: one, problems: [] });
   });
   test('what another copy has under the joined name follows', () => {
-    const one = joinedPeople(both, idNamed(both, 'Chloe'), idNamed(both, 'Chloë'));
+    const one = withPeopleJoined(both, idNamed(both, 'Chloe'), idNamed(both, 'Chloë'));
     const elsewhere = paste(both, code('Chloe', { sheet: '1234567' })).book;
-    const together = followed(joined(one, elsewhere));
+    const together = withJoinedFollowed(joinedBooks(one, elsewhere));
     expect(peopleOf(together)).toHaveLength(1);
-    expect(allOf(together, 'result')).toHaveLength(3);
-    expect(new Set(allOf(together, 'result').map(({ person }) => person))).toEqual(new Set([idNamed(both, 'Chloë')])); // prettier-ignore
-    expect(followed(together)).toBe(together);
+    expect(entriesOfKind(together, 'result')).toHaveLength(3);
+    expect(new Set(entriesOfKind(together, 'result').map(({ person }) => person))).toEqual(new Set([idNamed(both, 'Chloë')])); // prettier-ignore
+    expect(withJoinedFollowed(together)).toBe(together);
   });
   test('are changed with nothing lost, and the old one is still theirs', () => {
     const id = idNamed(book, 'Chloë');
-    const next = renamed(book, id, 'Chloë Marsh') as ClassBook;
+    const next = withPersonRenamed(book, id, 'Chloë Marsh') as ClassBook;
     expect(peopleOf(next).map(({ name }) => name)).toEqual(['Chloë Marsh']);
     expect(paste(next, code('Chloë')).notes).toEqual(['Nothing new: this result was in it already.']);
     expect(freeId(next, 'Chloë')).not.toBe(id);
-    expect(renamed(both, id, 'chloe')).toMatch(/join the two instead/);
-    expect(renamed(book, id, '')).toBe('Write the new name.');
-    expect(renamed(book, 'p-none', 'Una')).toBe('Choose a person.');
+    expect(withPersonRenamed(both, id, 'chloe')).toMatch(/join the two instead/);
+    expect(withPersonRenamed(book, id, '')).toBe('Write the new name.');
+    expect(withPersonRenamed(book, 'p-none', 'Una')).toBe('Choose a person.');
   });
 });
 
@@ -165,24 +165,24 @@ describe('records of observed tasks', () => {
   const start = withThings(empty, { 'p-1': { is: 'person', name: 'Björn', role: 'trainee' } });
   test('land in the book with outcome, day and assessor, once', () => {
     expect(read).toEqual(record);
-    expect(nameOn(read)).toBe('Björn');
+    expect(nameOnRecord(read)).toBe('Björn');
     const { book, added } = withSeen(start, 'p-1', read);
     expect(added).toBe(2);
     expect(withSeen(book, 'p-1', read)).toEqual({ book, added: 0, known: 2 });
-    expect(seenOf(book)).toEqual([{ person: 'p-1', name: 'Björn', stage: 'distilling', counts: { alone: 1, prompted: 0, 'not yet': 1 }, lastDay: '2026-05-14', assessors: ['Henrike, trainer'] }]); // prettier-ignore
+    expect(observedOf(book)).toEqual([{ person: 'p-1', name: 'Björn', stage: 'distilling', counts: { alone: 1, prompted: 0, 'not yet': 1 }, lastDay: '2026-05-14', assessors: ['Henrike, trainer'] }]); // prettier-ignore
     expect(readBook(bookText(book))).toEqual({ book, problems: [] });
-    expect(allOf(withoutThing(book, 'p-1'), 'seen')).toEqual([]);
+    expect(entriesOfKind(withoutThing(book, 'p-1'), 'seen')).toEqual([]);
   });
   test('of each task the latest is told', () => {
     const later = { ...record, seen: { 'haze-cut': { outcome: 'alone', day: '2026-06-01', note: '' } } } as const; // prettier-ignore
     const { book } = withSeen(withSeen(start, 'p-1', read).book, 'p-1', later);
-    expect(allOf(book, 'seen')).toHaveLength(3);
-    expect(seenOf(book)[0]!.counts).toEqual({ alone: 2, prompted: 0, 'not yet': 0 });
+    expect(entriesOfKind(book, 'seen')).toHaveLength(3);
+    expect(observedOf(book)[0]!.counts).toEqual({ alone: 2, prompted: 0, 'not yet': 0 });
     // Of two on one day the one that was entered later counts, however they lie in the book.
     const once = (outcome: 'alone' | 'not yet') => ({ is: 'seen', person: 'p-1', stage: 'distilling', task: 'haze-cut', outcome, day: '2026-06-01', note: '', assessor: '', until: '' }) as const; // prettier-ignore
     const day = withThings(withThings(start, { 'o-9': once('not yet') }), { 'o-1': once('alone') });
     const turned = { ...day, entries: Object.fromEntries(Object.entries(day.entries).toReversed()) };
-    for (const each of [day, turned]) expect(seenOf(each)[0]!.counts.alone).toBe(1);
+    for (const each of [day, turned]) expect(observedOf(each)[0]!.counts.alone).toBe(1);
   });
   test('that are hostile, damaged or empty are a sentence', () => {
     const texts = [...injections, ...prototypeKeys, nested(5000), '{"stage":"distilling"}', recordText(freshRecord('mashing'), 'book 1'), recordText({ ...record, stage: '__proto__' }, 'book 1')]; // prettier-ignore
@@ -195,13 +195,13 @@ describe('one person’s record', () => {
   const raw = paste(empty, text).book;
   const person = idNamed(raw, 'Björn');
   const standing = { is: 'standing', person, outcome: 'mashing', day: '2026-05-01', until: '2028-05-01', assessor: 'Henrike', evidence: 'sheet 3' } as const; // prettier-ignore
-  const book = withThings(raw, { [idOf('standing', person)]: standing });
+  const book = withThings(raw, { [entryId('standing', person)]: standing });
   test('has first results and re-sits apart, each with its own day, misses and blanks', () => {
-    const one = ofOne(book, person)!;
+    const one = recordOfPerson(book, person)!;
     expect(one.first.map(({ result, got, of, missed, blank, counts }) => [result.day, result.attempt, got, of, missed, blank, counts])).toEqual([['2026-05-14', 1, 1, 3, [2], [3], false]]); // prettier-ignore
     expect(one.again.map(({ result, got, missed, blank, counts }) => [result.day, result.attempt, got, missed, blank, counts])).toEqual([['2026-05-18', 2, 2.5, [2], [], true]]); // prettier-ignore
     expect(one.standings.map(({ outcome, day, until, assessor }) => [outcome, day, until, assessor])).toEqual([['mashing', '2026-05-01', '2028-05-01', 'Henrike']]); // prettier-ignore
-    expect(ofOne(book, 'p-none')).toBeUndefined();
+    expect(recordOfPerson(book, 'p-none')).toBeUndefined();
   });
 });
 
@@ -220,12 +220,13 @@ describe('what the class confuses', () => {
     ]); // prettier-ignore
   });
   test('gives one question of each of the most missed kinds, safety first, and then again', () => {
-    const kinds = (some: readonly string[]) => sixOn(some, 6, 'six').items.map(({ kind }) => kind);
+    const kinds = (some: readonly string[]) =>
+      questionsOnMissed(some, 6, 'six').items.map(({ kind }) => kind);
     expect(kinds(['a', 'b', 'c', 'd', 'e', 'f', 'g'])).toEqual(['a', 'b', 'c', 'd', 'e', 'f']);
     expect(kinds(['a', 'b', 'c', 'd'])).toEqual(['a', 'a', 'b', 'b', 'c', 'd']);
     const missed = ['a', 'b', 'c', 'd', 'e', 'f', 'vapour'];
-    expect(taughtOf(missed, (kind) => kind === 'vapour')).toEqual(['vapour', 'a', 'b', 'c', 'd', 'e']);
-    expect(taughtOf(['a'], () => false)).toEqual(['a']);
+    expect(kindsTaught(missed, (kind) => kind === 'vapour')).toEqual(['vapour', 'a', 'b', 'c', 'd', 'e']);
+    expect(kindsTaught(['a'], () => false)).toEqual(['a']);
   });
 });
 
@@ -237,10 +238,10 @@ describe('what was joined, taken out or given away', () => {
   const of = (book: ClassBook, person: string) =>
     Object.entries(book.entries).filter(([, entry]) => 'person' in entry && entry.is !== 'told' && entry.person === person && !entry.gone).map(([id]) => id).sort(); // prettier-ignore
   test('a join undone leaves both as they were, what both had twice as well', () => {
-    const joinedUp = joinedPeople(start, noor, bram);
+    const joinedUp = withPeopleJoined(start, noor, bram);
     expect(of(joinedUp, noor)).toEqual([]);
     expect(of(joinedUp, bram)).toHaveLength(3); // the first result was both’s
-    const { book, says } = backIn(joinedUp);
+    const { book, says } = withPutBack(joinedUp);
     expect(says).toMatch(/^Noor and Bram are two again/);
     expect(peopleOf(book).map(({ name }) => name)).toEqual(['Bram', 'Noor']);
     for (const person of [noor, bram]) expect(of(book, person)).toEqual(of(start, person));
@@ -249,55 +250,55 @@ describe('what was joined, taken out or given away', () => {
     expect(readBook(bookText(joinedUp))).toEqual({ book: joinedUp, problems: [] });
   });
   test('what came in since the join stays, and what was taken out since stays out', () => {
-    const later = paste(joinedPeople(start, noor, bram), code('Bram', { sheet: '1234567' })).book;
-    expect(of(backIn(later).book, bram)).toHaveLength(2);
-    expect(of(backIn(later).book, noor)).toEqual(of(start, noor));
-    const back = backIn(backIn(withoutThing(later, 'o-1')).book).book;
+    const later = paste(withPeopleJoined(start, noor, bram), code('Bram', { sheet: '1234567' })).book;
+    expect(of(withPutBack(later).book, bram)).toHaveLength(2);
+    expect(of(withPutBack(later).book, noor)).toEqual(of(start, noor));
+    const back = withPutBack(withPutBack(withoutThing(later, 'o-1')).book).book;
     expect(of(back, noor)).toEqual(of(start, noor));
-    expect(hasGone(back)).toBe(false);
+    expect(hasTakenOut(back)).toBe(false);
   });
   test('another copy that still has the join, or joined anew from another file, comes back too', () => {
-    const one = joinedPeople(start, noor, bram);
-    const undone = backIn(one).book;
-    expect(followed(joined(one, undone))).toEqual(undone);
+    const one = withPeopleJoined(start, noor, bram);
+    const undone = withPutBack(one).book;
+    expect(withJoinedFollowed(joinedBooks(one, undone))).toEqual(undone);
     const elsewhere = paste(start, code('Noor', { sheet: '1234567' })).book;
-    const together = followed(joined(one, elsewhere));
+    const together = withJoinedFollowed(joinedBooks(one, elsewhere));
     expect(of(together, noor)).toEqual([]);
-    expect(of(backIn(together).book, noor)).toEqual(of(elsewhere, noor));
+    expect(of(withPutBack(together).book, noor)).toEqual(of(elsewhere, noor));
   });
   test('joins one after another are undone one after another', () => {
     const three = paste(start, code('Cai', { sheet: '7654321' })).book;
     const cai = idNamed(three, 'Cai');
-    const chain = joinedPeople(joinedPeople(three, noor, bram), bram, cai);
-    const once = backIn(chain).book;
+    const chain = withPeopleJoined(withPeopleJoined(three, noor, bram), bram, cai);
+    const once = withPutBack(chain).book;
     expect([of(once, noor).length, of(once, bram).length, of(once, cai).length]).toEqual([0, 3, 1]);
-    expect(of(backIn(once).book, noor)).toEqual(of(three, noor));
+    expect(of(withPutBack(once).book, noor)).toEqual(of(three, noor));
   });
   test('a join of a file that did not keep whose a thing was is undone by its stamp', () => {
-    const now = joinedPeople(start, noor, bram);
+    const now = withPeopleJoined(start, noor, bram);
     const old = { ...now, entries: Object.fromEntries(Object.entries(now.entries).map(([id, { was: _, into: __, ...entry }]: [string, any]) => [id, entry])) } as ClassBook; // prettier-ignore
-    for (const person of [noor, bram]) expect(of(backIn(old).book, person)).toEqual(of(start, person));
+    for (const person of [noor, bram]) expect(of(withPutBack(old).book, person)).toEqual(of(start, person));
   });
   test('a result given to somebody is theirs, is known when it is pasted again, and can be given back', () => {
     const id = of(both, noor)[0]!;
-    const next = given(both, id, bram);
+    const next = withResultGiven(both, id, bram);
     expect(of(next, bram)).toContain(id);
     const text = [code('Noor'), code('Bram'), code('Noor', { attempt: 2, day: '2026-05-15' })].join('\n'); // prettier-ignore
     expect(paste(next, text).notes).toEqual(['Nothing new: these 3 results were in it already.']);
-    expect(of(given(next, id, noor), noor)).toEqual(of(both, noor));
-    expect(given(both, 'r-none', bram)).toBe(both);
-    expect(given(both, id, 'p-none')).toBe(both);
+    expect(of(withResultGiven(next, id, noor), noor)).toEqual(of(both, noor));
+    expect(withResultGiven(both, 'r-none', bram)).toBe(both);
+    expect(withResultGiven(both, id, 'p-none')).toBe(both);
   });
   test('a result given to a third person stays there when a join is undone', () => {
     const three = withThings(start, { 'p-3': { is: 'person', name: 'Cai', role: 'trainee' } });
     const id = of(three, noor).find((each) => each !== 'o-1' && (three.entries[each] as { attempt?: number }).attempt === 2)!; // prettier-ignore
-    const book = backIn(given(joinedPeople(three, noor, bram), id, 'p-3')).book;
+    const book = withPutBack(withResultGiven(withPeopleJoined(three, noor, bram), id, 'p-3')).book;
     expect(of(book, 'p-3')).toEqual([id]);
     expect(of(book, noor)).toEqual(of(three, noor).filter((each) => each !== id));
   });
   test('one result taken out comes back alone', () => {
     const id = of(both, noor)[0]!;
-    const { book, says } = backIn(withoutThing(both, id));
+    const { book, says } = withPutBack(withoutThing(both, id));
     expect(says).toBe('The result of Noor is back.');
     expect(of(book, noor)).toEqual(of(both, noor));
   });
@@ -305,7 +306,7 @@ describe('what was joined, taken out or given away', () => {
 
 describe('results that do not say which attempt they are', () => {
   const first = (signs: boolean) => code('Una', { day: undefined, attempt: undefined, answers: undefined, marks: [{ verdict: signs ? 'right' : 'wrong' }] } as never); // prettier-ignore
-  const attempts = (book: ClassBook) => ofOne(book, idNamed(book, 'Una'));
+  const attempts = (book: ClassBook) => recordOfPerson(book, idNamed(book, 'Una'));
   const gots = (book: ClassBook) => [...attempts(book)!.first, ...attempts(book)!.again].map(({ got, result }) => [got, result.attempt]); // prettier-ignore
   test('stand as they were pasted, the second as attempt 2, whichever came first, and once', () => {
     for (const [one, two] of [[true, false], [false, true]] as const) {
@@ -338,7 +339,7 @@ describe('what an assessor wrote of a whole record', () => {
   test('stands in the book, goes through its file, and is told with its tasks', () => {
     const { book } = withSeen(start, 'p-1', record);
     expect(readBook(bookText(book))).toEqual({ book, problems: [] });
-    const [sitting] = ofOne(book, 'p-1')!.seen;
+    const [sitting] = recordOfPerson(book, 'p-1')!.seen;
     expect(sitting!.about).toEqual({ stage: 'distilling', assessor: 'Ann', until: '1 May 2028', place: 'Still house', standard: 'SOP 12, issue 3', method: 'at work', conditions: 'night shift' }); // prettier-ignore
     expect(withSeen(book, 'p-1', record)).toEqual({ book, added: 0, known: 1 });
   });
@@ -346,10 +347,10 @@ describe('what an assessor wrote of a whole record', () => {
     const bare = { ...record, about: { ...about, place: '', standard: '', method: '', conditions: '' } };
     const old = withSeen(start, 'p-1', bare).book;
     const { book } = withSeen(old, 'p-1', record);
-    expect(allOf(book, 'seen')).toHaveLength(1);
+    expect(entriesOfKind(book, 'seen')).toHaveLength(1);
     const other = withSeen(book, 'p-1', { ...record, about: { ...about, place: 'Wash house' } });
-    expect(allOf(other.book, 'seen')).toHaveLength(2);
-    expect(ofOne(other.book, 'p-1')!.seen).toHaveLength(2);
+    expect(entriesOfKind(other.book, 'seen')).toHaveLength(2);
+    expect(recordOfPerson(other.book, 'p-1')!.seen).toHaveLength(2);
   });
   test.each([['place', 3], ['standard', 'a\u202eb'], ['method', 'x'.repeat(161)], ['was', ['<b>']], ['was', 'p-1']])('%s that is hostile is no entry', (name, value) => {
     const { book } = withSeen(start, 'p-1', record);
@@ -369,7 +370,7 @@ describe('a result whose version was given to somebody else', () => {
   const take = (book: ClassBook, text: string) => withPasted(book, text, TODAY, () => undefined, () => list); // prettier-ignore
   test('is asked about and not put in; what is sure goes in beside it', () => {
     const { book, doubtful } = take(both, `${code(liv, { version: 5 })}\n${code(liv, { version: 4 })}`);
-    expect(allOf(book, 'result').map(({ person, version }) => [person, version])).toEqual([['a', 4]]);
+    expect(entriesOfKind(book, 'result').map(({ person, version }) => [person, version])).toEqual([['a', 4]]);
     expect(doubtful.map(whoseWords)).toEqual([
       'Version 5 of “Sheet 0abcdef” was given to Liv Dahlby (night shift), and the name on it is Liv Dahlby. Whose is it?',
     ]);
@@ -379,13 +380,13 @@ describe('a result whose version was given to somebody else', () => {
     ['named', liv],
   ])('is not asked about again once it is said: the %s', (_, name) => {
     const [{ found }] = take(both, code(liv, { version: 5 })).doubtful as [Doubtful];
-    const { book, added } = put(both, [{ ...found, name }]);
+    const { book, added } = putResults(both, [{ ...found, name }]);
     expect(added).toBe(1);
     const again = take(book, code(liv, { version: 5 }));
     expect([again.doubtful, again.notes]).toEqual([[], name === liv ? ['Nothing new: this result was in it already.'] : ['1 result is in the class book now.']]); // prettier-ignore
   });
   test('is taken without asking where the names are one, the version is nobody’s, or there is no list', () => {
-    const joinedBook = joinedPeople(both, 'a', 'b');
+    const joinedBook = withPeopleJoined(both, 'a', 'b');
     expect(take(joinedBook, code(liv, { version: 5 })).doubtful).toEqual([]);
     expect(take(both, code(liv, { version: 6 })).doubtful).toEqual([]);
     expect(paste(both, code(liv, { version: 5 })).doubtful).toEqual([]);
@@ -401,24 +402,24 @@ describe('attempts at several versions of one sheet', () => {
     got: { day, attempt, version, signs: '1', answers: 'abcd', got: 1, of: 1, note: '' },
   });
   const attempts = (book: ClassBook) =>
-    allOf(book, 'result')
+    entriesOfKind(book, 'result')
       .map(({ version, attempt, said }) => [version, attempt, said])
       .sort();
   test('count by person and sheet: two sealed first ones are the first and the second', () => {
-    const both = put(empty, [sealed(4, '2026-05-14'), sealed(5, '2026-05-15')]).book;
+    const both = putResults(empty, [sealed(4, '2026-05-14'), sealed(5, '2026-05-15')]).book;
     expect(attempts(both)).toEqual([[4, 1, undefined], [5, 2, 1]]); // prettier-ignore
     expect(readBook(bookText(both))).toEqual({ book: both, problems: [] });
-    expect(put(both, [sealed(5, '2026-05-15')])).toMatchObject({ added: 0, known: 1 });
+    expect(putResults(both, [sealed(5, '2026-05-15')])).toMatchObject({ added: 0, known: 1 });
   });
   test('come out the same in whatever order they are put in', () => {
-    const later = put(empty, [sealed(5, '2026-05-15')]).book;
-    expect(attempts(put(later, [sealed(4, '2026-05-14')]).book)).toEqual([[4, 1, undefined], [5, 2, 1]]); // prettier-ignore
+    const later = putResults(empty, [sealed(5, '2026-05-15')]).book;
+    expect(attempts(putResults(later, [sealed(4, '2026-05-14')]).book)).toEqual([[4, 1, undefined], [5, 2, 1]]); // prettier-ignore
   });
   test('of one that was joined to another are known by what they say', () => {
-    const una = put(empty, [sealed(4, '2026-05-14'), sealed(5, '2026-05-15')]).book;
+    const una = putResults(empty, [sealed(4, '2026-05-14'), sealed(5, '2026-05-15')]).book;
     const two = withThings(una, { x: { is: 'person', name: 'Una Marsh', role: 'trainee' } });
-    const one = joinedPeople(two, idNamed(two, 'Una'), 'x');
-    expect(put(one, [sealed(5, '2026-05-15')])).toMatchObject({ added: 0, known: 1 });
+    const one = withPeopleJoined(two, idNamed(two, 'Una'), 'x');
+    expect(putResults(one, [sealed(5, '2026-05-15')])).toMatchObject({ added: 0, known: 1 });
   });
   test('go on at the second version where its own machine counts them', () => {
     const una = (version: number, attempt: number, day: string) => code('Una', { version, attempt, day, answers: answersCode([`${version} ${attempt}`]) }); // prettier-ignore
@@ -429,12 +430,12 @@ describe('attempts at several versions of one sheet', () => {
 
 describe('names typed at once', () => {
   test('stand once each, and one that stands twice is told', () => {
-    const { book, says } = namesPut(empty, 'Una, Liv Dahlby; Bo\nliv  dahlby', 'trainee');
+    const { book, says } = withNames(empty, 'Una, Liv Dahlby; Bo\nliv  dahlby', 'trainee');
     expect(peopleOf(book).map(({ name }) => name)).toEqual(['Bo', 'Liv Dahlby', 'Una']);
     expect(says).toBe('3 people were put in. Liv Dahlby stands twice: put in once; write something behind the name if they are two.'); // prettier-ignore
   });
   test('that are in the book already change nothing', () => {
-    const { book } = namesPut(empty, 'Una', 'trainee');
-    expect(namesPut(book, 'una, UNA', 'trainer')).toEqual({ book, says: 'In the book already: una, UNA.' });
+    const { book } = withNames(empty, 'Una', 'trainee');
+    expect(withNames(book, 'una, UNA', 'trainer')).toEqual({ book, says: 'In the book already: una, UNA.' });
   });
 });

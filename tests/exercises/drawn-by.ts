@@ -41,12 +41,12 @@ if (process.argv[1] === import.meta.filename) {
   const { askedOf } = await from<Worksheets>('worksheet.ts');
   const { readSheetLink } = await from<Links>('sheet-link.ts');
   const { newsOf } = await from<News>('sheet-news.ts');
-  const { kinds } = await from<Kinds>('kinds/index.ts');
+  const { questionKinds } = await from<Kinds>('kinds/index.ts');
   const promised = JSON.parse(readFileSync(0, 'utf8')) as readonly Promised[];
   const drawn = promised.map(({ link, version }): DrawnSheet => {
     const reading = readSheetLink(link);
     if (!reading || 'problem' in reading) throw new Error(`unread: ${link}`);
-    const asked = askedOf(reading.sheet, version, kinds);
+    const asked = askedOf(reading.sheet, version, questionKinds);
     const questions = asked.map(({ question }) => question);
     return {
       faces: facesOf(questions),

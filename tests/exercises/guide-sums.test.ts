@@ -10,10 +10,10 @@ import { calculators } from '../../src/calculators/index.ts';
 import { guideQuestions } from '../../src/exercises/guide-sums.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { randomHouse } from '../../src/exercises/random-house.ts';
-import { isSound } from '../../src/exercises/sound.ts';
+import { isSoundQuestion } from '../../src/exercises/sound-question.ts';
 import { cardFigures } from '../../src/house/card-figures.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { comesTo, worked } from '../../src/house/hand-sum.ts';
+import { sumComesTo, workedSum } from '../../src/house/hand-sum.ts';
 import { sumOf } from '../../src/house/where-from.ts';
 import { plainPlant } from '../core/plants.ts';
 
@@ -56,7 +56,7 @@ describe('the ten sums, by hand', () => {
     expect(questions).toHaveLength(10);
     const ids = new Set(calculators.map(({ id }) => id));
     for (const { question, calculator } of questions) {
-      expect(isSound(question), question.kind).toBe(true);
+      expect(isSoundQuestion(question), question.kind).toBe(true);
       expect(ids.has(calculator), calculator).toBe(true);
     }
   });
@@ -130,7 +130,7 @@ describe('the ten sums, by hand', () => {
     for (let i = 0; i < 40; i++) {
       const house = randomHouse(`guide-${i}`, 3);
       const all = guideQuestions(line(house) as Line);
-      expect(all.filter(({ question }) => isSound(question))).toHaveLength(10);
+      expect(all.filter(({ question }) => isSoundQuestion(question))).toHaveLength(10);
     }
   });
 });
@@ -150,7 +150,7 @@ describe('where a figure comes from', () => {
       const its = line(house) as Line;
       for (const { id } of cardFigures) {
         const sum = sumOf(id);
-        if (sum) expect(comesTo(worked(sum, its)!, pathsOf(id)[0]!, its), id).toBe(true);
+        if (sum) expect(sumComesTo(workedSum(sum, its)!, pathsOf(id)[0]!, its), id).toBe(true);
       }
     }
   });
@@ -159,15 +159,15 @@ describe('where a figure comes from', () => {
     const house = { ...builtInHouse, heartEnd: 72, dilution: 'never' } as House;
     const three = lineWithPlant(house, { ...plainPlant, scheme: 'thrice' as const, usual: ['weekendFermentation'] }) as Line; // prettier-ignore
     const told = (id: 'heartVolume' | 'heartAlcohol' | 'chargeVolume') =>
-      comesTo(worked(sumOf(id)!, three)!, pathsOf(id)[0]!, three);
+      sumComesTo(workedSum(sumOf(id)!, three)!, pathsOf(id)[0]!, three);
     expect(told('heartAlcohol')).toBe(true);
     expect(told('chargeVolume')).toBe(false);
   });
 
   test('numbers print so that the sum comes out by hand', () => {
     // 1,500 × 95.5 ÷ 90 ÷ 88 × 100 = 1,808.7; a pocket calculator has the same.
-    expect(worked(sumOf('barley')!, own)!.says).toBe('1,500 × (100 − 4.5) ÷ (100 − 10) ÷ (100 − 12) × 100 = 1,809\u00a0kg'); // prettier-ignore
+    expect(workedSum(sumOf('barley')!, own)!.says).toBe('1,500 × (100 − 4.5) ÷ (100 − 10) ÷ (100 − 12) × 100 = 1,809\u00a0kg'); // prettier-ignore
     // 6.06 × 77.5 × 87 ÷ 100 = 408.6; exercises.json, M7.
-    expect(worked(sumOf('predictedYield')!, own)!.value).toBeCloseTo(408.595, 2);
+    expect(workedSum(sumOf('predictedYield')!, own)!.value).toBeCloseTo(408.595, 2);
   });
 });

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { csvOf } from '../../src/exercises/csv.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { decodeProgress, newsIn, noProgress, practised } from '../../src/exercises/progress.ts';
 import { readResult, resultCode } from '../../src/exercises/result.ts';
@@ -11,7 +11,7 @@ import { isNumberQuestion } from '../../src/exercises/question.ts';
 import { readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';
 import { newsOf } from '../../src/exercises/sheet-news.ts';
 import { forms, levels, topics } from '../../src/exercises/topics.ts';
-import { askedOf, fixed, questionsOf, type Worksheet } from '../../src/exercises/worksheet.ts';
+import { askedOf, fixedSheet, questionsAlone, type Worksheet } from '../../src/exercises/worksheet.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { brokenNames, houseText, injections, nested, notNumbers, prototypeKeys } from '../hostile-texts.ts';
@@ -130,7 +130,7 @@ describe('a sheet’s link', () => {
       seed: 'a',
       versions: 1,
     };
-    const whole = sheetLink(fixed(all, kinds));
+    const whole = sheetLink(fixedSheet(all, questionKinds));
     const start = whole.lastIndexOf('.') + 1;
     let read = 0;
     for (const sign of ['0', '1', '_', 'Z', '!', '~']) {
@@ -139,7 +139,7 @@ describe('a sheet’s link', () => {
         if (!reading || 'problem' in reading) continue;
         read++;
         if (read % 20 > 0) continue;
-        const asked = askedOf(reading.sheet, 1, kinds);
+        const asked = askedOf(reading.sheet, 1, questionKinds);
         expect(asked.length).toBeLessThanOrEqual(40);
         for (const { question } of asked)
           if (isNumberQuestion(question)) expect(Number.isFinite(question.answer)).toBe(true);
@@ -151,14 +151,14 @@ describe('a sheet’s link', () => {
   test('of notes without end is passed through in a moment', () => {
     const hash = `#sheet=2.0.0.0.40.a.1.built-in.${'!'.repeat(50_000)}`;
     const reading = readSheetLink(hash);
-    expect(reading && 'sheet' in reading ? questionsOf(reading.sheet, 1, kinds) : []).toEqual([]);
+    expect(reading && 'sheet' in reading ? questionsAlone(reading.sheet, 1, questionKinds) : []).toEqual([]);
   });
   test('of a sound sheet is read', () => expect(readSheetLink(sheet('built-in'))).toHaveProperty('sheet'));
 });
 
 test('an answer of any text is marked, and quoted short', () => {
   for (const form of ['sum', 'choice', 'order']) {
-    const kind = kinds.find((each) => each.form === form && drawQuestion(each, 'a', builtInHouse));
+    const kind = questionKinds.find((each) => each.form === form && drawQuestion(each, 'a', builtInHouse));
     if (!kind) continue;
     const question = drawQuestion(kind, 'a', builtInHouse)!;
     for (const text of [...notNumbers, ...injections, ...prototypeKeys, ...Object.values(brokenNames)]) {

@@ -1,7 +1,7 @@
 // Keys of the questions on ingredients, heat, running a house, visitors and the nose: from the numbers that the prompt prints, by sums that share no code with the kind, and some written out by hand.
 import { expect, test } from 'vitest';
 import { drawQuestion } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import {
   isChoiceQuestion,
   isNumberQuestion,
@@ -9,12 +9,12 @@ import {
   type NumberQuestion,
 } from '../../src/exercises/question.ts';
 import { randomHouse } from '../../src/exercises/random-house.ts';
-import { numbersIn } from '../../src/exercises/sound.ts';
+import { numbersShown } from '../../src/exercises/sound-question.ts';
 import { GENERATOR } from '../../src/exercises/draw.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
 const TOPICS = ['ingredients', 'heat', 'running', 'visitors', 'nose'] as const;
-const kindOf = (id: string) => kinds.find((kind) => kind.id === id)!;
+const kindOf = (id: string) => questionKinds.find((kind) => kind.id === id)!;
 const houseAt = (seed: number) => (seed % 3 === 2 ? randomHouse(String(seed), GENERATOR) : builtInHouse);
 const numbersDrawn = (id: string, draws: number): readonly NumberQuestion[] =>
   Array.from({ length: draws }, (_, seed) => drawQuestion(kindOf(id), `key/${seed}`, houseAt(seed))!).filter(
@@ -60,7 +60,7 @@ const byPrompt: Readonly<Record<string, (n: readonly number[]) => number>> = {
   'sample-for-a-glass': ([glass, to, from]) => glass! / (from! / to!),
 }; // prettier-ignore
 
-const numberKinds = kinds.filter(
+const numberKinds = questionKinds.filter(
   ({ topic, form }) => (TOPICS as readonly string[]).includes(topic) && form === 'calculation',
 );
 
@@ -73,7 +73,7 @@ test.each(Object.keys(byPrompt))('%s: the prompt holds all that the key needs', 
   expect(drawn.length).toBe(30);
   for (const { prompt, answer } of drawn) {
     const said = prompt.replace('a thousand of its dry grains', 'its grains').replaceAll('m³', 'm').replace('at 20 °C. How', 'How'); // prettier-ignore
-    const numbers = numbersIn(id === 'water-for-nosing' ? prompt.replaceAll('m³', 'm') : said);
+    const numbers = numbersShown(id === 'water-for-nosing' ? prompt.replaceAll('m³', 'm') : said);
     expect(byPrompt[id]!(numbers), `${prompt}\n${numbers.join()}`).toBeCloseTo(answer, 6);
   }
 });
@@ -83,7 +83,7 @@ function withNumbers(id: string, numbers: readonly number[]): NumberQuestion {
   for (let seed = 0; seed < 6000; seed++) {
     const question = drawQuestion(kindOf(id), `hand/${seed}`, builtInHouse);
     if (!question || !isNumberQuestion(question)) continue;
-    const printed = numbersIn(question.prompt);
+    const printed = numbersShown(question.prompt);
     if (numbers.every((number, i) => printed[i] === number)) return question;
   }
   throw new Error(`${id} never draws ${numbers.join()}`);
@@ -110,7 +110,7 @@ test.each([
 test('one line of a ledger disagrees with itself, and by its own figures', () => {
   for (const { options, answer } of choicesDrawn('ledger-line-that-cannot-be', 60)) {
     const off = options.map(({ text }) => {
-      const [litres, , strength, alcohol] = numbersIn(text);
+      const [litres, , strength, alcohol] = numbersShown(text);
       return Math.abs((litres! * strength!) / 100 - alcohol!);
     });
     off.forEach((distance, place) => {
@@ -124,7 +124,7 @@ test('a yield was lost where the step gives least of what it gave', () => {
   const stages = ['In the malt.', 'In the mash tun.', 'In the washback.', 'In the stills.'];
   const places = new Set<string>();
   for (const { prompt, options, answer } of choicesDrawn('where-the-yield-was-lost', 120)) {
-    const [spirit, spiritNow, malt, maltNow, wort, wortNow, wash, washNow] = numbersIn(prompt) as [number, number, number, number, number, number, number, number]; // prettier-ignore
+    const [spirit, spiritNow, malt, maltNow, wort, wortNow, wash, washNow] = numbersShown(prompt) as [number, number, number, number, number, number, number, number]; // prettier-ignore
     const kept = [maltNow / malt, wortNow / maltNow / (wort / malt), washNow / wortNow / (wash / wort), spiritNow / washNow / (spirit / wash)]; // prettier-ignore
     const least = kept.indexOf(Math.min(...kept));
     expect(options[answer]!.text, prompt).toBe(stages[least]);
@@ -137,7 +137,7 @@ test('a yield was lost where the step gives least of what it gave', () => {
 test('what is told to visitors is the house’s own, and no two options stand close', () => {
   for (const id of ['how-strong-is-it', 'how-much-of-it'])
     for (const { options } of choicesDrawn(id, 60)) {
-      const told = options.map(({ text }) => numbersIn(text)[0]!).sort((a, b) => a - b);
+      const told = options.map(({ text }) => numbersShown(text)[0]!).sort((a, b) => a - b);
       expect(told).toHaveLength(4);
       for (let i = 1; i < told.length; i++) expect(told[i]! / told[i - 1]!).toBeGreaterThan(1.04);
     }
@@ -154,7 +154,7 @@ test('Harrowmere’s own figures, as the house has them', () => {
       Array.from({ length: 400 }, (_, seed) => drawQuestion(kindOf('how-strong-is-it'), `say/${seed}`, builtInHouse)!)
         .filter(isChoiceQuestion)
         .filter(({ prompt }) => prompt.includes(asks))
-        .map(({ options, answer }) => numbersIn(options[answer]!.text)[0]),
+        .map(({ options, answer }) => numbersShown(options[answer]!.text)[0]),
     ); // prettier-ignore
   expect([...says('into the cask')]).toEqual([Math.round(fillingStrength)]);
   expect([...says('in the bottle')]).toEqual([bottlingStrength]);

@@ -5,10 +5,10 @@ import { calculators } from '../../src/calculators/index.ts';
 import { kinds as quantityKinds } from '../../src/core/kinds.ts';
 import { unitsRead } from '../../src/core/units.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { fetchKinds, ifHere, kindsOf, whenHere } from '../../src/exercises/kinds/fetched-kinds.ts';
-import { listOf, type Listed } from '../../src/exercises/kinds/list.ts';
-import { letter } from '../../src/exercises/letters.ts';
+import { kindsText, type Listed } from '../../src/exercises/kinds/list.ts';
+import { letterOfPlace } from '../../src/exercises/letters.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import {
   isChoiceQuestion,
@@ -19,7 +19,7 @@ import {
   type QuestionKind,
 } from '../../src/exercises/question.ts';
 import { randomHouse } from '../../src/exercises/random-house.ts';
-import { numbersIn } from '../../src/exercises/sound.ts';
+import { numbersShown } from '../../src/exercises/sound-question.ts';
 import { forms, levels, topics } from '../../src/exercises/topics.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { newDraws, withNewDraws } from '../new-draws.ts';
@@ -61,33 +61,35 @@ function checkNumber(question: NumberQuestion): void {
     });
   }
   expect(
-    numbersIn(prompt).some((shown) => shown.toFixed(digits) === answer.toFixed(digits)),
+    numbersShown(prompt).some((shown) => shown.toFixed(digits) === answer.toFixed(digits)),
     prompt,
   ).toBe(false);
 }
 
 function checkLetters(question: Question): void {
   if (isOrderQuestion(question)) {
-    const right = question.answer.map(letter);
+    const right = question.answer.map(letterOfPlace);
     expect(mark(question, right.join(', ')).verdict).toBe('right');
     expect(mark(question, [...right].reverse().join('')).verdict).toBe('wrong');
   } else if (isChoiceQuestion(question)) {
     question.options.forEach(({ text, why }, i) => {
       expect(text.length * why.length).toBeGreaterThan(0);
-      expect(mark(question, letter(i)).verdict).toBe(i === question.answer ? 'right' : 'wrong');
+      expect(mark(question, letterOfPlace(i)).verdict).toBe(i === question.answer ? 'right' : 'wrong');
     });
   }
 }
 
 test('there are sixty kinds and more, in every topic, form and level', () => {
-  expect(kinds.length).toBeGreaterThanOrEqual(60);
-  expect(new Set(kinds.map(({ id }) => id)).size).toBe(kinds.length);
+  expect(questionKinds.length).toBeGreaterThanOrEqual(60);
+  expect(new Set(questionKinds.map(({ id }) => id)).size).toBe(questionKinds.length);
   for (const topic of topics)
-    expect(kinds.filter((kind) => kind.topic === topic).length, topic).toBeGreaterThanOrEqual(6);
+    expect(questionKinds.filter((kind) => kind.topic === topic).length, topic).toBeGreaterThanOrEqual(6);
   for (const form of forms)
-    expect(kinds.filter((kind) => kind.form === form).length, form).toBeGreaterThanOrEqual(6);
+    expect(questionKinds.filter((kind) => kind.form === form).length, form).toBeGreaterThanOrEqual(6);
   for (const level of levels)
-    expect(kinds.filter((kind) => kind.level === level).length, String(level)).toBeGreaterThanOrEqual(6);
+    expect(questionKinds.filter((kind) => kind.level === level).length, String(level)).toBeGreaterThanOrEqual(
+      6,
+    );
 });
 
 /** Calculators whose whole sum no paper can follow, and the kind of question that takes a step of each by itself. */
@@ -101,9 +103,9 @@ const byHand: Readonly<Record<string, string>> = {
   'congeners-in-the-run': 'trace-left-in-the-pot',
 };
 test('every calculator has a kind of question that works by its declaration, or takes a step of it', () => {
-  const known = new Set(kinds.map(({ calculator }) => calculator));
+  const known = new Set(questionKinds.map(({ calculator }) => calculator));
   const without = calculators.filter(
-    ({ id }) => !known.has(id) && !kinds.some((kind) => kind.id === byHand[id]),
+    ({ id }) => !known.has(id) && !questionKinds.some((kind) => kind.id === byHand[id]),
   );
   expect(without.map(({ id }) => `${id} has no kind of question`)).toEqual([]);
 });
@@ -132,9 +134,9 @@ function checkOne(kind: QuestionKind, question: Question): string {
   return JSON.stringify([prompt, items, options]);
 }
 
-describe.each(kinds.map((kind) => [kind.id, kind] as const))('%s', (_, kind) => {
+describe.each(questionKinds.map((kind) => [kind.id, kind] as const))('%s', (_, kind) => {
   const nothing = (seed: string) =>
-    new Error(`${kind.id}, seed ${seed}, draws nothing that is sound (src/exercises/sound.ts)`);
+    new Error(`${kind.id}, seed ${seed}, draws nothing that is sound (src/exercises/sound-question.ts)`);
   test(`is sound over ${SEEDS} seeds`, { timeout: 0 }, () => {
     const faces = new Set<string>();
     for (let seed = 0; seed < SEEDS; seed++) {
@@ -161,13 +163,13 @@ describe.each(kinds.map((kind) => [kind.id, kind] as const))('%s', (_, kind) => 
 });
 
 test('what a page carries of the kinds lists them all, and each is fetched by itself and draws the same', async () => {
-  const carried = kindsOf(listOf(kinds));
+  const carried = kindsOf(kindsText(questionKinds));
   const said = ({ id, title, topic, form, level, since }: Listed) => [id, title, topic, form, level, since];
-  expect(carried.map(said)).toEqual(kinds.map(said));
+  expect(carried.map(said)).toEqual(questionKinds.map(said));
   const drawn = (kind: QuestionKind) => drawQuestion(kind, 'carried', builtInHouse);
   expect(ifHere(() => drawn(carried[0]!))).toBeUndefined();
   for (const [i, kind] of carried.entries())
-    expect(await whenHere(() => drawn(kind))).toEqual(drawn(kinds[i]!));
-  expect(ifHere(() => drawn(carried[0]!))).toEqual({ done: drawn(kinds[0]!) });
+    expect(await whenHere(() => drawn(kind))).toEqual(drawn(questionKinds[i]!));
+  expect(ifHere(() => drawn(carried[0]!))).toEqual({ done: drawn(questionKinds[0]!) });
   await expect(fetchKinds(['no-such-kind'])).rejects.toThrow('no-such-kind');
 });

@@ -1,6 +1,6 @@
 // Where what is read ends: at each limit of practice, codes and links the last that is read and the first that is not.
 import { expect, test } from 'vitest';
-import { amissIn, handedOut } from '../../src/exercises/handed-out.ts';
+import { amissInNames, handedOut } from '../../src/exercises/handed-out.ts';
 import { decodeProgress, newsIn, practised, type Progress } from '../../src/exercises/progress.ts';
 import { MOST_ATTEMPTS, readResult, resultCode } from '../../src/exercises/result.ts';
 import {
@@ -10,7 +10,7 @@ import {
   readHandInText,
   type HandIn,
 } from '../../src/exercises/sealed/hand-in.ts';
-import { after, nextKind } from '../../src/exercises/spacing.ts';
+import { standingAfter, nextKind } from '../../src/exercises/spacing.ts';
 import { readSheetLink, linkProblem } from '../../src/exercises/sheet-link.ts';
 
 const practice = (over: object) =>
@@ -103,10 +103,10 @@ test('versions go to as many names as there are, cut after sixty letters; the re
     { name: 'c'.repeat(60), version: 3 },
     { name: 'Ann', version: undefined },
   ]);
-  expect(amissIn(handed)).toBe(
+  expect(amissInNames(handed)).toBe(
     'Twice in the list: Ann. No version is left for Ann: make the sheet with 4 versions.',
   );
-  expect(amissIn(handedOut('Ann\nBob', 2))).toBe('');
+  expect(amissInNames(handedOut('Ann\nBob', 2))).toBe('');
 });
 
 test('a sealed hand-in: each of its parts at its limits and beyond them', () => {
@@ -139,6 +139,6 @@ test('a kind waits for eight others and is asked twice in a sitting; when none m
   expect(nextKind(['a', 'b'], due, 9, [...'aab'])).toBe('a'); // both rest: a was asked longer ago
   // A kind that was asked twice rests, though it waited for eight others.
   expect(nextKind(pool, due, 9, ['a', 'a', ...'bcdefghi'])).toBe('j');
-  expect(after({ box: 1, due: 3 }, 'nearly', 10)).toEqual({ box: 1, due: 11 });
-  expect(after(undefined, 'nearly', 10)).toEqual({ box: 1, due: 11 });
+  expect(standingAfter({ box: 1, due: 3 }, 'nearly', 10)).toEqual({ box: 1, due: 11 });
+  expect(standingAfter(undefined, 'nearly', 10)).toEqual({ box: 1, due: 11 });
 });

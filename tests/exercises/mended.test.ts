@@ -1,10 +1,10 @@
 // What a sheet asks and tells can be redone: every printed sum by hand from its printed numbers, and the answer from the last of them.
 import { describe, expect, test } from 'vitest';
 import { drawQuestion, draw, GENERATOR } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { isNumberQuestion, type NumberQuestion } from '../../src/exercises/question.ts';
-import { numbersIn } from '../../src/exercises/sound.ts';
+import { numbersShown } from '../../src/exercises/sound-question.ts';
 import { answerInWords, askFor } from '../../src/exercises/wording.ts';
 import { poolOf } from '../../src/exercises/worksheet.ts';
 import { forms, levels, topics } from '../../src/exercises/topics.ts';
@@ -14,12 +14,12 @@ const DRAWS = 12;
 const drawn = (id: string): readonly NumberQuestion[] =>
   Array.from({ length: DRAWS }, (_, seed) =>
     drawQuestion(
-      kinds.find((kind) => kind.id === id)!,
+      questionKinds.find((kind) => kind.id === id)!,
       `mended/${seed}`,
       builtInHouse,
     ),
   ).filter((question): question is NumberQuestion => question !== undefined && isNumberQuestion(question));
-const current = kinds.filter(({ until }) => until === undefined);
+const current = questionKinds.filter(({ until }) => until === undefined);
 const sums = current.filter(({ form }) => form === 'calculation');
 
 /** What a printed sum comes to by its printed numbers; undefined for what is more than a sum. */
@@ -63,9 +63,9 @@ describe.each(sums.map(({ id }) => id))('%s', (id) => {
   });
   test('the answer printed stands in the working', () => {
     for (const question of drawn(id)) {
-      const [printed] = numbersIn(answerInWords(question));
+      const [printed] = numbersShown(answerInWords(question));
       const near = 0.51 * 10 ** -question.digits;
-      const told = numbersIn(question.working.join(' ; '));
+      const told = numbersShown(question.working.join(' ; '));
       expect(
         told.some((number) => Math.abs(number - printed!) <= near),
         `${answerInWords(question)}: ${question.working.join(' › ')}`,
@@ -114,14 +114,14 @@ test('no cask is followed to where it is spirit no longer, and level 1 asks for 
 
 test('kinds that asked what another asks are drawn for older sheets only', () => {
   const settings = { topics, forms, levels };
-  const ids = (generator: number) => poolOf({ ...settings, generator }, kinds).map(({ id }) => id);
+  const ids = (generator: number) => poolOf({ ...settings, generator }, questionKinds).map(({ id }) => id);
   const gone = ['weight-of-a-full-cask', 'real-attenuation'];
   expect(ids(2)).toEqual(expect.arrayContaining(gone));
   for (const id of gone) expect(ids(GENERATOR)).not.toContain(id);
 });
 
 test('a sheet of an older generator is asked as it was', () => {
-  const lifted = kinds.find(({ id }) => id === 'carbon-dioxide-at-its-height')!;
+  const lifted = questionKinds.find(({ id }) => id === 'carbon-dioxide-at-its-height')!;
   const prompt = (generator: number) => draw(lifted, 'as-it-was', builtInHouse, generator)!.question.prompt;
   expect(prompt(2)).toMatch(/along an S with a steepness of/);
   expect(prompt(3)).toMatch(/In its fastest hour/);

@@ -1,14 +1,14 @@
 // What a link carries of a question: notes, quoted figures and answers, there and back.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { answerBefore, answerOf, codeOf } from '../../src/exercises/answer-code.ts';
-import { CODES } from '../../src/exercises/codes.ts';
+import { answerBefore, answerOfCode, codeOfAnswer } from '../../src/exercises/answer-code.ts';
+import { CODES_COUNT } from '../../src/exercises/codes.ts';
 import { codesOfFigure, figureOf } from '../../src/exercises/figure-codes.ts';
 import { notesText, readNotes, type NotedStep } from '../../src/exercises/notes.ts';
 import type { NumberQuestion } from '../../src/exercises/question.ts';
 import { quotesOf } from '../../src/exercises/quotes.ts';
 
-const anyCode = fc.integer({ min: 0, max: CODES - 1 });
+const anyCode = fc.integer({ min: 0, max: CODES_COUNT - 1 });
 const anyStep: fc.Arbitrary<NotedStep> = fc.oneof(
   fc.constant('passed over' as const),
   fc.record({
@@ -88,7 +88,7 @@ test('a figure comes back digit for digit, or is known not to', () => {
       const [whole, decimals] = plain.split('.');
       const figure = whole!.replace(/\B(?=(\d{3})+$)/g, ',') + (decimals === undefined ? '' : `.${decimals}`);
       const [high, low] = codesOfFigure(figure);
-      expect(high < CODES && low < CODES).toBe(true);
+      expect(high < CODES_COUNT && low < CODES_COUNT).toBe(true);
       expect([figure, undefined]).toContain(figureOf(high, low));
       if (/^\d{1,5}(\.\d)?$/.test(plain) && !/^0\d/.test(plain)) expect(figureOf(high, low)).toBe(figure);
     }),
@@ -101,7 +101,7 @@ test('an answer is known from its code to 0.03 %, though it has moved by half', 
       fc.double({ min: 1e-6, max: 1e9, noNaN: true }),
       fc.double({ min: 0.5, max: 2, noNaN: true }),
       (was, times) => {
-        expect(Math.abs(answerOf(codeOf(was), was * times) / was - 1)).toBeLessThan(3e-4);
+        expect(Math.abs(answerOfCode(codeOfAnswer(was), was * times) / was - 1)).toBeLessThan(3e-4);
       },
     ),
   );
@@ -109,8 +109,8 @@ test('an answer is known from its code to 0.03 %, though it has moved by half', 
 
 test('a move within the tolerance is not told, and one beyond it is', () => {
   const question = { answer: 412.6, tolerance: 4.1, of: 'volume20', digits: 1 } as unknown as NumberQuestion;
-  expect(answerBefore(question, codeOf(412.6))).toBeUndefined();
-  expect(answerBefore(question, codeOf(409))).toBeUndefined();
-  expect(answerBefore(question, codeOf(408))).toMatch(/^40[78]\.\d/);
-  expect(answerBefore({ ...question, digits: 0 }, codeOf(430))).toMatch(/^430/);
+  expect(answerBefore(question, codeOfAnswer(412.6))).toBeUndefined();
+  expect(answerBefore(question, codeOfAnswer(409))).toBeUndefined();
+  expect(answerBefore(question, codeOfAnswer(408))).toMatch(/^40[78]\.\d/);
+  expect(answerBefore({ ...question, digits: 0 }, codeOfAnswer(430))).toMatch(/^430/);
 });

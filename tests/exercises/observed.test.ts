@@ -8,7 +8,7 @@ import {
   freshRecord,
   readRecord,
   recordText,
-  summed,
+  recordTotals,
   type ObservedRecord,
 } from '../../src/exercises/observed/record.ts';
 import { modelAnswer, type Oral, type Task } from '../../src/exercises/observed/task.ts';
@@ -55,7 +55,7 @@ const record: ObservedRecord = {
 
 test('a record goes out as text and comes back, and is summed without a verdict', () => {
   expect(readRecord(recordText(record, '1'), 'distilling')).toEqual(record);
-  expect(summed(['haze-cut', 'heat-up', 'balance'], record)).toEqual({ alone: 1, prompted: 1, 'not yet': 0, 'not seen': 1 }); // prettier-ignore
+  expect(recordTotals(['haze-cut', 'heat-up', 'balance'], record)).toEqual({ alone: 1, prompted: 1, 'not yet': 0, 'not seen': 1 }); // prettier-ignore
 });
 
 test('a record that is damaged, strange or hostile is refused in a sentence', () => {

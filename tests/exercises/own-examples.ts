@@ -1,7 +1,7 @@
 // Questions of a trainer's own that tests draw, one with a formula and one with choices, and a sheet of both.
 import { GENERATOR } from '../../src/exercises/draw.ts';
-import { atOnce } from '../../src/exercises/in-steps.ts';
-import { kindOf } from '../../src/exercises/own/own-kind.ts';
+import { resultAtOnce } from '../../src/exercises/in-steps.ts';
+import { kindOfOwnQuestion } from '../../src/exercises/own/own-kind.ts';
 import { settling } from '../../src/exercises/own/own-sheet.ts';
 import { ownSheetText } from '../../src/exercises/own/own-text.ts';
 import type { OwnChoices, OwnNumber } from '../../src/exercises/own/own-question.ts';
@@ -47,6 +47,6 @@ export function ownSheetFile(): string {
     generator: GENERATOR, title: 'Two of our own', minutes: 20, passMark: 50, shows: 'at the end', seed: 'two', versions: 1, house: 'built-in', own,
     items: own.map(({ id }, i) => ({ kind: id, key: i + 1, marks: 2 })),
   } as const; // prettier-ignore
-  const kinds = new Map(own.map((each) => [each.id, kindOf(each)]));
-  return ownSheetText(atOnce(settling(sheet, kinds)).sheet);
+  const kinds = new Map(own.map((each) => [each.id, kindOfOwnQuestion(each)]));
+  return ownSheetText(resultAtOnce(settling(sheet, kinds)).sheet);
 }

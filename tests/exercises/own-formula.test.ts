@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { kinds } from '../../src/core/kinds.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
-import { dimensionOf } from '../../src/exercises/own/dimension.ts';
+import { dimensionOfSigns } from '../../src/exercises/own/dimension.ts';
 import { formulaText, LONGEST_FORMULA, readFormula, type Formula } from '../../src/exercises/own/formula.ts';
-import { measured, reckoner, type NamedValue } from '../../src/exercises/own/reckon.ts';
+import { measuredBy, reckoner, type NamedValue } from '../../src/exercises/own/reckon.ts';
 import { hostileTexts } from './own-hostile.ts';
 
 const read = (text: string): Formula => {
@@ -23,7 +23,7 @@ const numbers = new Map([['malt', 4000], ['wort', 20000], ['yield', 410], ['stre
 const reckoned = (text: string) => reckoner(read(text), named)(numbers);
 const refusal = (text: string) => {
   const formula = readFormula(text);
-  const found = isRefusal(formula) ? formula : measured(formula, named);
+  const found = isRefusal(formula) ? formula : measuredBy(formula, named);
   return isRefusal(found) ? found.refused : undefined;
 };
 
@@ -82,7 +82,7 @@ test('units hold a formula together', () => {
   expect(refusal('malt^strength')).toContain('written number');
   expect(refusal('wort × 0.789[kg/L] + malt')).toBeUndefined();
   expect(refusal('sqrt(malt^2) + malt')).toBeUndefined();
-  for (const { unit } of Object.values(kinds)) expect(isRefusal(dimensionOf(unit)), unit).toBe(false);
+  for (const { unit } of Object.values(kinds)) expect(isRefusal(dimensionOfSigns(unit)), unit).toBe(false);
 });
 
 /** Any tree of the grammar, with the number that plain JavaScript makes of it by another way. */

@@ -4,23 +4,23 @@ import { builtInHouse } from '../../src/house/figures.ts';
 import { draw, drawAgain } from '../../src/exercises/draw.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { isNumberQuestion } from '../../src/exercises/question.ts';
-import { kindOf } from '../../src/exercises/own/own-kind.ts';
+import { kindOfOwnQuestion } from '../../src/exercises/own/own-kind.ts';
 import {
-  numbersOf,
+  numbersTaken,
   readOwnQuestion,
   type OwnChoices,
   type OwnNumber,
 } from '../../src/exercises/own/own-question.ts';
-import { proved } from '../../src/exercises/own/proof.ts';
+import { proofOfQuestion } from '../../src/exercises/own/proof.ts';
 import { alcoholOfMash, whichValve } from './own-examples.ts';
 import { hostileTexts } from './own-hostile.ts';
 
 const withIt = (part: Partial<OwnNumber>): OwnNumber => ({ ...alcoholOfMash, ...part });
 
 test('a sound question is proved by every draw, and its answer is that of a hand sum', () => {
-  const proof = proved(alcoholOfMash);
+  const proof = proofOfQuestion(alcoholOfMash);
   expect(proof).toEqual({ isSound: true, tried: 5 * 3, leftOut: 0, says: [], doubts: [] }); // 4,000 to 6,000 kg by 500; three yields
-  const drawn = draw(kindOf(alcoholOfMash), 'a', builtInHouse)!;
+  const drawn = draw(kindOfOwnQuestion(alcoholOfMash), 'a', builtInHouse)!;
   const question = drawn.question;
   if (!isNumberQuestion(question)) throw new Error();
   const [malt, yields] = [...question.prompt.matchAll(/([\d,]+)\u00a0/g)].map(([, n]) => Number(n!.replace(',', '')));
@@ -30,7 +30,7 @@ test('a sound question is proved by every draw, and its answer is that of a hand
   expect(mark(question, `${byHand / 100} hL pure alcohol`).verdict).toBe('right'); // marked like the book's: in other units
   expect(mark(question, String(malt! * yields!))).toMatchObject({ verdict: 'wrong', say: 'The kilograms were not made tonnes.' });
   expect(question.working[0]).toBe('malt[t] × yield');
-  expect(drawAgain(kindOf(alcoholOfMash), 'a', builtInHouse, drawn.note)?.question).toEqual(question);
+  expect(drawAgain(kindOfOwnQuestion(alcoholOfMash), 'a', builtInHouse, drawn.note)?.question).toEqual(question);
 }); // prettier-ignore
 
 test('what is amiss is told in a sentence', () => {
@@ -50,7 +50,7 @@ test('what is amiss is told in a sentence', () => {
     [{ values: [{ ...alcoholOfMash.values[0]!, takes: { from: 1, to: 90_000, step: 1 } }, alcoholOfMash.values[1]!] }, /20,000 are tried/],
   ];
   for (const [part, says] of cases) {
-    const proof = proved(withIt(part));
+    const proof = proofOfQuestion(withIt(part));
     expect(proof.says.join(' '), JSON.stringify(part)).toMatch(says);
     expect(proof.isSound, JSON.stringify(part)).toBe(false);
   }
@@ -59,19 +59,19 @@ test('what is amiss is told in a sentence', () => {
 test('a value that the answer does not hang on is a doubt, and the question is sound', () => {
   const mashes = { name: 'mashes', kind: 'count', unit: '', takes: { list: [8, 10] } } as const;
   const values = [...alcoholOfMash.values, mashes];
-  const told = proved(withIt({ values, wording: `${alcoholOfMash.wording} There are {mashes} mashes a week.` }));
+  const told = proofOfQuestion(withIt({ values, wording: `${alcoholOfMash.wording} There are {mashes} mashes a week.` }));
   expect(told).toMatchObject({ isSound: true, doubts: ['{mashes} stands in the question but not in the formula: the answer is the same whatever it is.'] });
-  expect(proved(withIt({ values }))).toMatchObject({ isSound: true, doubts: ['mashes is among the values and stands neither in the question nor in the formula.'] });
+  expect(proofOfQuestion(withIt({ values }))).toMatchObject({ isSound: true, doubts: ['mashes is among the values and stands neither in the question nor in the formula.'] });
   const used = withIt({ values, wording: `${alcoholOfMash.wording} Of {mashes} mashes?`, formula: 'malt[t] × yield × mashes' });
-  expect(proved(used)).toMatchObject({ isSound: true, doubts: [] });
-  expect(proved({ ...used, wording: alcoholOfMash.wording })).toMatchObject({ isSound: false, says: [expect.stringContaining('The sum needs mashes, and the wording does not give it')] });
-  expect(proved({ ...whichValve, values: [mashes] })).toMatchObject({ isSound: true, doubts: [expect.stringContaining('nor in a choice')] });
-  expect(proved({ ...whichValve, values: [mashes], wording: 'Of {mashes} valves, which?' }).doubts).toEqual([]);
+  expect(proofOfQuestion(used)).toMatchObject({ isSound: true, doubts: [] });
+  expect(proofOfQuestion({ ...used, wording: alcoholOfMash.wording })).toMatchObject({ isSound: false, says: [expect.stringContaining('The sum needs mashes, and the wording does not give it')] });
+  expect(proofOfQuestion({ ...whichValve, values: [mashes] })).toMatchObject({ isSound: true, doubts: [expect.stringContaining('nor in a choice')] });
+  expect(proofOfQuestion({ ...whichValve, values: [mashes], wording: 'Of {mashes} valves, which?' }).doubts).toEqual([]);
 }); // prettier-ignore
 
 test('a number that cannot be says why', () => {
   const asked = (kind: 'gravity' | 'percent' | 'mass', unit: string, number: number) =>
-    proved(withIt({ values: [...alcoholOfMash.values, { name: 'mashes', kind, unit, takes: { list: [number] } }] })).says;
+    proofOfQuestion(withIt({ values: [...alcoholOfMash.values, { name: 'mashes', kind, unit, takes: { list: [number] } }] })).says;
   expect(asked('gravity', '', 8)).toEqual(['mashes cannot be 8.000: a gravity is from 0.7 to 1.7, with water at 1; a number of things has a unit of its own in the list.']);
   expect(asked('percent', '%', 120)[0]).toMatch(/a percentage of a whole is from 0 to 100/);
   expect(asked('mass', 'kg', -5)[0]).toMatch(/cannot be less than nought/);
@@ -80,25 +80,25 @@ test('a number that cannot be says why', () => {
 test('draws that meet by chance are counted, left out, and never drawn', () => {
   // With 5,000 kg the second mistake gives the answer itself.
   const question = withIt({ slips: [{ formula: '5 × yield', say: 'Always five tonnes.' }] });
-  const proof = proved({ ...question, formula: 'malt[t] × yield' });
+  const proof = proofOfQuestion({ ...question, formula: 'malt[t] × yield' });
   expect(proof).toMatchObject({ isSound: true, tried: 15, leftOut: 3 });
   expect(proof.says[0]).toBe('3 of 15 draws are never asked:');
-  const yields = (list: readonly number[]) => proved({ ...question, formula: 'malt[t] × yield', values: question.values.map((each) => (each.name === 'yield' ? { ...each, takes: { list } } : each)) }).says; // prettier-ignore
+  const yields = (list: readonly number[]) => proofOfQuestion({ ...question, formula: 'malt[t] × yield', values: question.values.map((each) => (each.name === 'yield' ? { ...each, takes: { list } } : each)) }).says; // prettier-ignore
   expect(proof.says.slice(1).map((each) => /; .*/.exec(each)?.[0])).toEqual(['; so do 2 more draws.']);
   expect(yields([400, 410]).map((each) => /; .*/.exec(each)?.[0])).toEqual([undefined, '; so does one more draw.']);
   expect(yields([400])[1]).not.toContain(';');
-  const kind = kindOf(question);
+  const kind = kindOfOwnQuestion(question);
   for (let seed = 0; seed < 40; seed++) expect(draw(kind, String(seed), builtInHouse)!.question.prompt).not.toContain('5,000');
 }); // prettier-ignore
 
 test('choices: one right, none alike', () => {
-  const withOptions = (options: OwnChoices['options']) => proved({ ...whichValve, options }).isSound;
+  const withOptions = (options: OwnChoices['options']) => proofOfQuestion({ ...whichValve, options }).isSound;
   const [right, wrong] = whichValve.options as [OwnChoices['options'][0], OwnChoices['options'][0]];
   expect(withOptions(whichValve.options)).toBe(true);
   expect(withOptions([right, { ...right, text: 'Other' }])).toBe(false);
   expect(withOptions([wrong, { ...wrong, text: 'Other' }])).toBe(false);
   expect(withOptions([right, { ...wrong, text: right.text }])).toBe(false);
-  const question = draw(kindOf(whichValve), 'b', builtInHouse)!.question;
+  const question = draw(kindOfOwnQuestion(whichValve), 'b', builtInHouse)!.question;
   expect('options' in question && question.options[question.answer]!.text).toBe(right.text);
 });
 
@@ -109,12 +109,12 @@ test('what a file holds is read strictly, and nothing in it does harm', () => {
     expect(typeof readOwnQuestion(given), JSON.stringify(given)).toBe('string');
   for (const text of hostileTexts) {
     const read = readOwnQuestion({ ...alcoholOfMash, wording: text, formula: text });
-    if (typeof read !== 'string') expect(proved(read).isSound, text).toBe(false);
+    if (typeof read !== 'string') expect(proofOfQuestion(read).isSound, text).toBe(false);
   }
 }); // prettier-ignore
 
 test('a range has its ends, without what binary numbers leave over', () => {
-  expect(numbersOf({ from: 0.1, to: 0.7, step: 0.1 })).toEqual([0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7]);
-  expect(numbersOf({ from: 0, to: 1, step: 0.3 })).toEqual([0, 0.3, 0.6, 0.9]);
-  expect(numbersOf({ list: [3, 1, 3] })).toEqual([3, 1]);
+  expect(numbersTaken({ from: 0.1, to: 0.7, step: 0.1 })).toEqual([0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7]);
+  expect(numbersTaken({ from: 0, to: 1, step: 0.3 })).toEqual([0, 0.3, 0.6, 0.9]);
+  expect(numbersTaken({ list: [3, 1, 3] })).toEqual([3, 1]);
 });

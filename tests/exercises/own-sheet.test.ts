@@ -1,29 +1,29 @@
 // A trainer's own sheet: its text and back, numbers that stay, versions that differ and are even, marks.
 import { describe, expect, test } from 'vitest';
-import { hardnessOf, figuresOf } from '../../src/exercises/hardness.ts';
-import { atOnce } from '../../src/exercises/in-steps.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { hardnessOf, significantFigures } from '../../src/exercises/hardness.ts';
+import { resultAtOnce } from '../../src/exercises/in-steps.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { isNumberQuestion, type NumberQuestion } from '../../src/exercises/question.ts';
 import {
   askingOwn,
   noteOf,
   ownScore,
   settling,
-  SPREAD,
+  HARDNESS_SPREAD,
   type OwnSheet,
 } from '../../src/exercises/own/own-sheet.ts';
 import { pinnedIn, pinnedWarning } from '../../src/exercises/own/pinned.ts';
 import { ownSheetText, readOwnSheet } from '../../src/exercises/own/own-text.ts';
-import { kindOf } from '../../src/exercises/own/own-kind.ts';
+import { kindOfOwnQuestion } from '../../src/exercises/own/own-kind.ts';
 import { GENERATOR } from '../../src/exercises/draw.ts';
 import { packed, unpackedText } from '../../src/house/packed.ts';
 import { alcoholOfMash, whichValve } from './own-examples.ts';
 import { hostileTexts } from './own-hostile.ts';
 
 const own = [alcoholOfMash, whichValve];
-const all = new Map([...kinds, ...own.map(kindOf)].map((kind) => [kind.id, kind]));
+const all = new Map([...questionKinds, ...own.map(kindOfOwnQuestion)].map((kind) => [kind.id, kind]));
 const byForm = (form: string, count: number) =>
-  kinds
+  questionKinds
     .filter((kind) => kind.form === form && kind.until === undefined && kind.since <= GENERATOR)
     .slice(0, count);
 const sheet: OwnSheet = {
@@ -38,8 +38,8 @@ const sheet: OwnSheet = {
   own,
   items: [...byForm('calculation', 6).map(({ id }) => id), byForm('order', 1)[0]!.id, byForm('judgement', 1)[0]!.id, alcoholOfMash.id, whichValve.id].map((kind, i) => ({ kind, key: i + 1, marks: (i % 3) + 1 })),
 }; // prettier-ignore
-const settled = (of: OwnSheet) => atOnce(settling(of, all));
-const asked = (of: OwnSheet, version: number) => atOnce(askingOwn(of, version, all));
+const settled = (of: OwnSheet) => resultAtOnce(settling(of, all));
+const asked = (of: OwnSheet, version: number) => resultAtOnce(askingOwn(of, version, all));
 const { sheet: fixed, evenness } = settled(sheet);
 
 test('a sheet goes out as text or link and comes back whole, and draws the same', () => {
@@ -68,7 +68,7 @@ test('versions differ in every number question that has draws enough, and lie wi
   expect(evenness.points).toEqual(byHand.map((each) => expect.closeTo(each, 9)));
   expect(evenness.byQuestion).toEqual(versions.map((each) => each.map(({ question }) => hardnessOf(question).points)));
   const mean = byHand.reduce((a, b) => a + b) / byHand.length;
-  expect((Math.max(...byHand) - Math.min(...byHand)) / mean).toBeLessThanOrEqual(SPREAD);
+  expect((Math.max(...byHand) - Math.min(...byHand)) / mean).toBeLessThanOrEqual(HARDNESS_SPREAD);
   expect(evenness.repeated).toContain(9); // the question with choices and no numbers is the same for all
 }); // prettier-ignore
 
@@ -89,7 +89,7 @@ test('what is damaged or hostile is refused in a sentence', () => {
 }); // prettier-ignore
 
 test('the measure counts what it says', () => {
-  expect([4000, 4550, 0.045, 1, 0, 12.5].map(figuresOf)).toEqual([1, 3, 2, 1, 1, 3]);
+  expect([4000, 4550, 0.045, 1, 0, 12.5].map(significantFigures)).toEqual([1, 3, 2, 1, 1, 3]);
   const question = {
     ...(asked(fixed, 1).find(({ question }) => question.kind === alcoholOfMash.id)!.question as NumberQuestion),
     prompt: 'A mash of 4.55\u00a0t and 250\u00a0kg of malt at 12\u202f% moisture. How many kilograms?',

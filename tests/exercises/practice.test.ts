@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { drawQuestion } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import {
   dayNumber,
   decodeProgress,
@@ -10,27 +10,27 @@ import {
   noProgress,
   practised,
 } from '../../src/exercises/progress.ts';
-import { practicePool, questionNext } from '../../src/exercises/practise.ts';
+import { practicePool, nextQuestionToPractise } from '../../src/exercises/practise.ts';
 import { isNumberQuestion, type Question } from '../../src/exercises/question.ts';
-import { after, nextKind } from '../../src/exercises/spacing.ts';
+import { standingAfter, nextKind } from '../../src/exercises/spacing.ts';
 import { topics, type Topic } from '../../src/exercises/topics.ts';
 import type { MarkVerdict } from '../../src/exercises/verdict.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
 test('right answers are asked again after 1, 2, 4, 8 and 16 days, and stay at 16', () => {
-  let standing = after(undefined, 'right', 100);
+  let standing = standingAfter(undefined, 'right', 100);
   const due = [standing.due - 100];
   for (let i = 0; i < 5; i++) {
     const today = standing.due;
-    standing = after(standing, 'right', today);
+    standing = standingAfter(standing, 'right', today);
     due.push(standing.due - today);
   }
   expect(due).toEqual([1, 2, 4, 8, 16, 16]);
 });
 
 test('a miss takes a kind back to the first compartment, due the same day', () => {
-  expect(after({ box: 4, due: 100 }, 'missed', 100)).toEqual({ box: 1, due: 100 });
-  expect(after({ box: 4, due: 100 }, 'nearly', 100)).toEqual({ box: 4, due: 108 });
+  expect(standingAfter({ box: 4, due: 100 }, 'missed', 100)).toEqual({ box: 1, due: 100 });
+  expect(standingAfter({ box: 4, due: 100 }, 'nearly', 100)).toEqual({ box: 4, due: 108 });
 });
 
 test('what is due comes before what is new, and what is new before what is not yet due', () => {
@@ -47,11 +47,17 @@ test('what is due comes before what is new, and what is new before what is not y
 
 /** A sitting from nothing: questions asked one after another, each answered with a verdict or passed over. */
 function sittingOf(length: number, topic: Topic | 'all', verdict: MarkVerdict | undefined, seed = 'fixed') {
-  const pool = practicePool(kinds, topic, 'all', seed);
+  const pool = practicePool(questionKinds, topic, 'all', seed);
   const asked: Question[] = [];
   let progress = noProgress;
   for (let i = 0; i < length; i++) {
-    const next = questionNext(pool, { progress, day: '2026-05-14', seed, house: builtInHouse, asked })!;
+    const next = nextQuestionToPractise(pool, {
+      progress,
+      day: '2026-05-14',
+      seed,
+      house: builtInHouse,
+      asked,
+    })!;
     asked.push(next);
     if (verdict) progress = practised(progress, next.kind, verdict, '2026-05-14');
   }
@@ -71,7 +77,7 @@ test('a kind that is missed comes again after others, and then rests: whoever mi
   expect(differ(missed)).toBeGreaterThanOrEqual(30); // at least every second one is new
   const one = sittingOf(40, 'law', 'wrong').map(({ kind }) => kind);
   one.forEach((kind, i) => expect(one[i - 1]).not.toBe(kind));
-  expect(differ(one)).toBe(kinds.filter(({ topic }) => topic === 'law').length);
+  expect(differ(one)).toBe(questionKinds.filter(({ topic }) => topic === 'law').length);
 });
 
 test('mixed practice takes the topics in turn and no browser goes through them as the book does', () => {
@@ -146,7 +152,7 @@ test('no text whatever makes the reading of progress fail', () => {
 
 test('numbers go on changing after the two thousandth answer', () => {
   const day = '2026-05-14';
-  const kind = kinds.find(({ id }) => id === 'pure-alcohol')!;
+  const kind = questionKinds.find(({ id }) => id === 'pure-alcohol')!;
   let progress = noProgress;
   for (let i = 0; i < 2000; i++) progress = practised(progress, kind.id, 'right', day);
   const faces = new Set<string>();

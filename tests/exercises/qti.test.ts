@@ -2,14 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { drawQuestion } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { questionsTable } from '../../src/exercises/exchange/questions-csv.ts';
 import { resultsJson } from '../../src/exercises/exchange/results-json.ts';
 import { qtiItem, roundedOf, type ItemRules } from '../../src/exercises/qti/item.ts';
 import { identifierOf } from '../../src/exercises/qti/names.ts';
 import { qtiPackage } from '../../src/exercises/qti/package.ts';
-import { oneLine } from '../../src/exercises/qti/xml.ts';
+import { oneLineOfXml } from '../../src/exercises/qti/xml.ts';
 import {
   isNumberQuestion,
   type ChoiceQuestion,
@@ -128,7 +128,7 @@ const samples: readonly (readonly [string, Question])[] = [
   ...withText(HOSTILE).map((question) => [`${question.form} with hostile text`, question] as const),
 ];
 
-const drawn = kinds.flatMap((kind) => drawQuestion(kind, '1', builtInHouse) ?? []);
+const drawn = questionKinds.flatMap((kind) => drawQuestion(kind, '1', builtInHouse) ?? []);
 
 const settings = { identifier: 'question-1', version: '1.0' };
 const item = (question: Question) => qtiItem(question, settings);
@@ -172,16 +172,16 @@ describe('documents keep to the content models', () => {
 describe('what is written can be read again', () => {
   test.each(samples)('%s', (_, question) => {
     const root = parse(item(question));
-    expect(attribute(root, 'title')).toBe(oneLine(question.title));
+    expect(attribute(root, 'title')).toBe(oneLineOfXml(question.title));
     expect(attribute(root, 'xml:lang')).toBe('en-GB');
     expect(attribute(root, 'tool-name')).toBe('Malt Spirit Handbook');
     expect(attribute(root, 'tool-version')).toBe('1.0');
-    expect(textOf(named(root, 'p')[0]!)).toBe(oneLine(question.prompt));
+    expect(textOf(named(root, 'p')[0]!)).toBe(oneLineOfXml(question.prompt));
     const [last] = named(root, 'qti-modal-feedback').slice(-1);
-    expect(named(last!, 'p').map(textOf)).toEqual(question.working.map(oneLine));
+    expect(named(last!, 'p').map(textOf)).toEqual(question.working.map(oneLineOfXml));
   });
   test('nothing but what XML cannot hold is lost', () => {
-    expect(oneLine(HOSTILE)).toBe(
+    expect(oneLineOfXml(HOSTILE)).toBe(
       `"Fore" & 'feints': 3 < 4 > 2 ]]> <b>&amp; </p> \u007f\u0085    🥃 é new line`,
     );
   });
@@ -264,7 +264,7 @@ describe('names', () => {
 });
 
 describe('an item marks as the handbook does', () => {
-  const working = (question: Question) => question.working.map(oneLine).join('\n');
+  const working = (question: Question) => question.working.map(oneLineOfXml).join('\n');
   const numbers = [sum, estimate, small, money, curve];
 
   test.each(numbers.map((question) => [question.of, question] as const))('%s', (_, question) => {
@@ -300,7 +300,7 @@ describe('an item marks as the handbook does', () => {
       const root = parse(item(question));
       const [shown] = named(named(root, 'qti-correct-response')[0]!, 'qti-value');
       expect([question.kind, run(root, Number(textOf(shown!))).score]).toEqual([question.kind, 1]);
-      for (const { value, say } of question.slips) expect(run(root, value).shown[0]).toBe(oneLine(say));
+      for (const { value, say } of question.slips) expect(run(root, value).shown[0]).toBe(oneLineOfXml(say));
     }
   });
   test('each option of a choice', () => {

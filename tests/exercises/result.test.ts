@@ -5,13 +5,13 @@ import { csvOf } from '../../src/exercises/csv.ts';
 import { familyNames } from '../../src/exercises/families.ts';
 import {
   answersCode,
-  eachOnce,
+  resultsOnce,
   missedIn,
   missesOf,
   NO_ANSWERS,
   readResult,
   resultCode,
-  scoreOf,
+  scoreOfMarks,
   type SheetResult,
 } from '../../src/exercises/result.ts';
 import { alikeNotes } from '../../src/exercises/results-alike.ts';
@@ -152,7 +152,7 @@ describe('results that look alike', () => {
 
 test('attempts of one person are each listed', () => {
   const una: SheetResult = { sheet: 'abcdefg', version: 1, name: 'Una', marks: [{ verdict: 'wrong' }], day: '2026-05-14', attempt: 1, answers: 'abcd' }; // prettier-ignore
-  expect(eachOnce([una, { ...una, attempt: 2 }, { ...una }]).results).toHaveLength(2);
+  expect(resultsOnce([una, { ...una, attempt: 2 }, { ...una }]).results).toHaveLength(2);
 });
 
 test.each(['', 'hello', 'abcdefg-1-1-zzz-Ada', 'abcdefg-0-1-000-', '<script>', 'x'.repeat(5000)])(
@@ -182,7 +182,7 @@ test('points and misses are counted', () => {
     { verdict: 'wrong', family: 'percent' },
     { verdict: 'unanswered' },
   ] as const;
-  expect(scoreOf({ marks })).toBe(1.5);
+  expect(scoreOfMarks({ marks })).toBe(1.5);
   expect(missesOf(marks)).toEqual([
     ['percent', 2],
     ['sign', 1],
@@ -205,24 +205,24 @@ describe('results pasted more than once', () => {
   const better: SheetResult = { ...una, marks: [{ verdict: 'wrong' }] };
   const ada: SheetResult = { ...una, name: 'Ada', version: 2 };
   test('count once, and it is said', () => {
-    expect(eachOnce([una, ada, { ...una }, { ...una }, { ...ada }])).toEqual({
+    expect(resultsOnce([una, ada, { ...una }, { ...una }, { ...ada }])).toEqual({
       results: [una, ada],
       notes: ['The result of Una was pasted 3 times and that of Ada 2 times; each is listed once.'],
     });
-    expect(eachOnce([una, ada])).toEqual({ results: [una, ada], notes: [] });
+    expect(resultsOnce([una, ada])).toEqual({ results: [una, ada], notes: [] });
   });
   test('of one person, but not alike, are one row: the last counts, and it is said', () => {
-    expect(eachOnce([una, ada, better])).toEqual({
+    expect(resultsOnce([una, ada, better])).toEqual({
       results: [better, ada],
       notes: [
         'Una handed in version 1 of one sheet 2 times, with answers that differ; the one pasted last counts. If they are two people, have one write a fuller name.',
       ],
     });
-    expect(eachOnce([una, better, { ...una }]).results).toEqual([una]);
-    expect(eachOnce([una, { ...una, version: 2 }, { ...una, sheet: '1234567' }]).notes).toEqual([]);
+    expect(resultsOnce([una, better, { ...una }]).results).toEqual([una]);
+    expect(resultsOnce([una, { ...una, version: 2 }, { ...una, sheet: '1234567' }]).notes).toEqual([]);
     // One name, written in two ways of Unicode: The Unicode Standard, section 3.11.
     expect(
-      eachOnce([
+      resultsOnce([
         { ...una, name: 'Zo\u00eb' },
         { ...una, name: 'Zoe\u0308' },
       ]).results,
@@ -233,14 +233,14 @@ describe('results pasted more than once', () => {
       { ...una, name: `Una ${i}` },
       { ...better, name: `Una ${i}` },
     ]);
-    const { results, notes } = eachOnce(twice.flat());
+    const { results, notes } = resultsOnce(twice.flat());
     expect(results).toHaveLength(20);
     expect(notes).toHaveLength(11);
     expect(notes.at(-1)).toBe('So did 10 more; of each the one pasted last counts.');
   });
   test('without a name may be of two people, so both are listed', () => {
     const nobody = { ...una, name: '' };
-    expect(eachOnce([nobody, { ...nobody }])).toEqual({
+    expect(resultsOnce([nobody, { ...nobody }])).toEqual({
       results: [nobody, nobody],
       notes: ['2 results without a name are alike; all are listed, as they may be of different people.'],
     });

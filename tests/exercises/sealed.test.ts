@@ -2,7 +2,7 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import { isNumberQuestion } from '../../src/exercises/question.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import {
   handInInside,
   handInText,
@@ -16,14 +16,14 @@ import {
   onlyVersion,
   readSealed,
   readSource,
-  rulesOf,
+  rulesOfSealed,
   rulesTyped,
   sealedText,
-  seenText,
+  textAsked,
   sourceText,
   type SealedSheet,
 } from '../../src/exercises/sealed/sealed-sheet.ts';
-import { fixed, questionsOf, type Worksheet } from '../../src/exercises/worksheet.ts';
+import { fixedSheet, questionsAlone, type Worksheet } from '../../src/exercises/worksheet.ts';
 import { sheetLink } from '../../src/exercises/sheet-link.ts';
 import { forms, levels, topics } from '../../src/exercises/topics.ts';
 import { makeSealKey, sealedTo, unsealed } from '../../src/handing/sealing.ts';
@@ -33,7 +33,7 @@ import { packed, packedBytes, unpackedBytes } from '../../src/house/packed.ts';
 import { injections, nested, prototypeKeys } from '../hostile-texts.ts';
 
 const VERSIONS = 12;
-const sheet: Worksheet = fixed(
+const sheet: Worksheet = fixedSheet(
   {
     generator: 5,
     topics,
@@ -44,9 +44,9 @@ const sheet: Worksheet = fixed(
     versions: VERSIONS,
     house: 'built-in',
   },
-  kinds,
+  questionKinds,
 );
-const drawn = Array.from({ length: VERSIONS }, (_, i) => questionsOf(sheet, i + 1, kinds));
+const drawn = Array.from({ length: VERSIONS }, (_, i) => questionsAlone(sheet, i + 1, questionKinds));
 const key = await makeSealKey();
 const source = sourceText({
   sheet: { link: sheetLink(sheet) },
@@ -113,7 +113,7 @@ describe('a sealed sheet', () => {
     const changed = first!.questions.map((question, i) =>
       i === 0 ? { ...question, prompt: `${question.prompt} ` } : question,
     );
-    expect(seenText(changed)).not.toBe(seenText(first!.questions));
+    expect(textAsked(changed)).not.toBe(textAsked(first!.questions));
   });
 
   const hostile: readonly [string, object][] = [
@@ -210,10 +210,10 @@ describe('a time and a pass mark set at sealing', () => {
     expect(readSource(sourceText({ ...of, rules }))).toEqual({ ...of, rules });
     const old = readSource(sourceText(of));
     expect(old).toEqual(of);
-    expect(rulesOf({ minutes: 0, passMark: 0 }, (old as typeof of & { rules?: never }).rules)).toEqual({ minutes: 0, passMark: 0 }); // prettier-ignore
+    expect(rulesOfSealed({ minutes: 0, passMark: 0 }, (old as typeof of & { rules?: never }).rules)).toEqual({ minutes: 0, passMark: 0 }); // prettier-ignore
   });
   test('stand only where the sheet has none of its own', () => {
-    expect(rulesOf({ minutes: 30, passMark: 0 }, { minutes: 40, passMark: 60 })).toEqual({ minutes: 30, passMark: 60 }); // prettier-ignore
+    expect(rulesOfSealed({ minutes: 30, passMark: 0 }, { minutes: 40, passMark: 60 })).toEqual({ minutes: 30, passMark: 60 }); // prettier-ignore
   });
   test.each([null, 3, {}, { minutes: -1, passMark: 0 }, { minutes: 1.5, passMark: 0 }, { minutes: 10, passMark: 101 }])('%j in a seal is refused', (rules) => {
     expect(typeof readSource(sourceText({ ...of, rules: rules as never }))).toBe('string');

@@ -1,7 +1,7 @@
 // Seeds and chance: the published values of the hash, and the generator by whole numbers without bounds.
 import { expect, test } from 'vitest';
 import { normalRandom, uniformRandom } from '../../src/core/numerics/random.ts';
-import { chanceOf } from '../../src/exercises/seeded-random.ts';
+import { seededChance } from '../../src/exercises/seeded-random.ts';
 import { seedOf } from '../../src/exercises/seed.ts';
 
 test('seeds are the hash FNV-1a of 32 bits', () => {
@@ -36,14 +36,14 @@ test('normal numbers are those of Box and Muller: two uniform ones each', () => 
 
 test('a pick takes a place by its share of one, and a shuffle goes down from the end', () => {
   const draws = mixed(seedOf('malt'), 8);
-  expect(chanceOf('malt').below(10)).toBe(Math.floor(draws[0]! * 10));
-  expect(chanceOf('malt').pick(['a', 'b', 'c'])).toBe(['a', 'b', 'c'][Math.floor(draws[0]! * 3)]);
+  expect(seededChance('malt').below(10)).toBe(Math.floor(draws[0]! * 10));
+  expect(seededChance('malt').pick(['a', 'b', 'c'])).toBe(['a', 'b', 'c'][Math.floor(draws[0]! * 3)]);
   const list = ['a', 'b', 'c', 'd'];
   const by = [...list];
   for (const [i, at] of [[0, 3], [1, 2], [2, 1]] as const) {
     const with_ = Math.floor(draws[i]! * (at + 1));
     [by[at], by[with_]] = [by[with_]!, by[at]!];
   }
-  expect(chanceOf('malt').shuffle(list)).toEqual(by);
+  expect(seededChance('malt').shuffle(list)).toEqual(by);
   expect(list).toEqual(['a', 'b', 'c', 'd']);
 }); // prettier-ignore

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { sheetLink } from '../../src/exercises/sheet-link.ts';
 import { sheetTouched } from '../../src/exercises/sheet-touched.ts';
-import { fingerprint, type SheetHouse, type Worksheet } from '../../src/exercises/worksheet.ts';
+import { sheetMark, type SheetHouse, type Worksheet } from '../../src/exercises/worksheet.ts';
 import type { House } from '../../src/core/line/house.ts';
 import { builtInHouse, builtInName } from '../../src/house/figures.ts';
 import { nothingKnown } from '../../src/house/parts/known.ts';
@@ -18,7 +18,7 @@ const own = linkFor({ name: 'Sallowby', house: figures });
 test('a sheet with the figures of the house as it is is not touched', () => {
   const { says, isTouched } = sheetTouched(own, 'Sallowby', figures);
   expect(isTouched).toBe(false);
-  expect(says).toBe(`Sheet ${fingerprint(own)} has the figures of Sallowby as they are.`);
+  expect(says).toBe(`Sheet ${sheetMark(own)} has the figures of Sallowby as they are.`);
 });
 
 test('a sheet whose house has changed is touched: the figures are named, and the version that it was made of', () => {

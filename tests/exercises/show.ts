@@ -1,12 +1,12 @@
 // Prints drawn questions for whoever writes them: npm run questions -- <kind> [how many] [from seed]
 import { format, formatNumber } from '../../src/core/format.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { isChoiceQuestion, isNumberQuestion, isOrderQuestion } from '../../src/exercises/question.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
 const [id, count = '3', from = '0'] = process.argv.slice(2);
-for (const kind of kinds.filter((each) => id === undefined || each.id === id || each.topic === id)) {
+for (const kind of questionKinds.filter((each) => id === undefined || each.id === id || each.topic === id)) {
   for (let seed = Number(from); seed < Number(from) + Number(count); seed++) {
     const question = drawQuestion(kind, String(seed), builtInHouse);
     console.log(`\n— ${kind.id} (${kind.topic}, ${kind.form}, level ${kind.level}), seed ${seed}`);

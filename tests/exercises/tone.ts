@@ -1,6 +1,6 @@
 // How far a reader gets with options who knows only the tone of right ones, learnt from every kind but the one asked: npm run blind prints it too.
 import { GENERATOR, draw } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { isChoiceQuestion, type QuestionKind } from '../../src/exercises/question.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
@@ -115,7 +115,7 @@ export interface ByTone {
 const GAVE_AWAY = 6; // the last generator whose options told by their tone
 
 const allWorded = (draws: number, generator: number) =>
-  kinds
+  questionKinds
     .filter(({ form, since, until = Infinity }) => (form === 'judgement' || form === 'impossible') && since <= generator && generator <= until)
     .flatMap((kind) => worded(kind, draws, generator) ?? []); // prettier-ignore
 

@@ -5,18 +5,18 @@ import { expect, test } from 'vitest';
 import { gravity } from '../../src/core/quantity.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { isNumberQuestion } from '../../src/exercises/question.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
-import { choices, randomHouse } from '../../src/exercises/random-house.ts';
-import { linkProblem, LONGEST_LINK, readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
+import { cleanValues, randomHouse } from '../../src/exercises/random-house.ts';
+import { linkProblem, LONGEST_SHEET_LINK, readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';
 import { line } from '../../src/core/line/line.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { forms, levels, topics } from '../../src/exercises/topics.ts';
 import {
-  fixed,
+  fixedSheet,
   MOST_QUESTIONS,
-  MOST_VERSIONS,
+  MOST_SHEET_VERSIONS,
   poolOf,
-  questionsOf,
+  questionsAlone,
   type Worksheet,
 } from '../../src/exercises/worksheet.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
@@ -52,7 +52,7 @@ test('a link gives back the sheet it was made from', () => {
       anySheet,
       fc.option(fc.integer({ min: 1, max: 60 }), { nil: undefined }),
       (settings, version) => {
-        const sheet = fixed(settings, kinds);
+        const sheet = fixedSheet(settings, questionKinds);
         const wanted = version !== undefined && version <= sheet.versions ? version : undefined;
         expect(readSheetLink(sheetLink(sheet, wanted))).toEqual(
           wanted === undefined ? { sheet } : { sheet, version: wanted },
@@ -68,16 +68,19 @@ test('a fixed sheet asks what it was fixed with', () => {
     fc.property(anySheet, (settings) => {
       const sheet = { ...settings, versions: Math.min(settings.versions, 3) };
       for (let version = 1; version <= sheet.versions; version++)
-        expect(questionsOf(fixed(sheet, kinds), version, kinds)).toEqual(questionsOf(sheet, version, kinds));
+        expect(questionsAlone(fixedSheet(sheet, questionKinds), version, questionKinds)).toEqual(
+          questionsAlone(sheet, version, questionKinds),
+        );
     }),
     { numRuns: 12 },
   );
 });
 
 test('links are short, and one that would be too long is not made', () => {
-  const linkFor = (part: Partial<Worksheet>) => sheetLink(fixed({ ...everything, ...part }, kinds));
+  const linkFor = (part: Partial<Worksheet>) =>
+    sheetLink(fixedSheet({ ...everything, ...part }, questionKinds));
   expect(linkFor({ count: 10 }).length).toBeLessThan(1000);
-  const largest = { count: MOST_QUESTIONS, versions: MOST_VERSIONS };
+  const largest = { count: MOST_QUESTIONS, versions: MOST_SHEET_VERSIONS };
   expect(linkFor(largest).length).toBeLessThan(20_000);
   for (const topic of ['distilling', 'line'] as const) {
     const link = linkFor({ ...largest, topics: [topic] });
@@ -85,7 +88,7 @@ test('links are short, and one that would be too long is not made', () => {
     expect(readSheetLink(link), topic).toHaveProperty('sheet');
   }
   const tooLong = linkFor({ ...largest, forms: ['impossible'] });
-  expect(tooLong.length).toBeGreaterThan(LONGEST_LINK);
+  expect(tooLong.length).toBeGreaterThan(LONGEST_SHEET_LINK);
   expect(linkProblem(tooLong)).toMatch(/choose fewer versions/);
   expect(readSheetLink(tooLong)).toEqual({ problem: expect.stringContaining('at most 60000') as string });
 });
@@ -99,9 +102,9 @@ test('no house by chance has more extract in its wort than its malt had', () => 
 });
 
 test('every house by chance has a line, to the ends of its figures', () => {
-  const names = Object.keys(choices) as (keyof typeof choices)[];
+  const names = Object.keys(cleanValues) as (keyof typeof cleanValues)[];
   for (let corner = 0; corner < 2 ** names.length; corner++) {
-    const ends = names.map((name, i) => [name, choices[name]!.at((corner >> i) % 2 === 0 ? 0 : -1)!]);
+    const ends = names.map((name, i) => [name, cleanValues[name]!.at((corner >> i) % 2 === 0 ? 0 : -1)!]);
     const house = { ...builtInHouse, ...(Object.fromEntries(ends) as object) };
     expect(isRefusal(line(house)), JSON.stringify(ends)).toBe(false);
   }
@@ -126,7 +129,7 @@ test('a link from a newer generator says so', () => {
 });
 
 test('twelve trainees get the same kinds with numbers of their own, and no two questions alike', () => {
-  const versions = Array.from({ length: 12 }, (_, i) => questionsOf(everything, i + 1, kinds));
+  const versions = Array.from({ length: 12 }, (_, i) => questionsAlone(everything, i + 1, questionKinds));
   for (const questions of versions) {
     expect(questions).toHaveLength(20);
     expect(new Set(questions.map(({ prompt }) => prompt)).size).toBe(20);
@@ -140,21 +143,21 @@ test('twelve trainees get the same kinds with numbers of their own, and no two q
 
 test('from generator 3 on no two of twelve versions have a number question in common', () => {
   for (const seed of ['v0', 'v1']) {
-    const sheet = fixed({ ...everything, generator: 3, count: 12, seed }, kinds);
-    const prompts = Array.from({ length: 12 }, (_, i) => questionsOf(sheet, i + 1, kinds))
+    const sheet = fixedSheet({ ...everything, generator: 3, count: 12, seed }, questionKinds);
+    const prompts = Array.from({ length: 12 }, (_, i) => questionsAlone(sheet, i + 1, questionKinds))
       .flat()
       .filter(isNumberQuestion)
       .map(({ prompt }) => prompt);
     expect(new Set(prompts).size).toBe(prompts.length);
-    expect(questionsOf(sheet, 5, kinds)).toEqual(questionsOf({ ...everything, generator: 3, count: 12, seed }, 5, kinds)); // prettier-ignore
+    expect(questionsAlone(sheet, 5, questionKinds)).toEqual(questionsAlone({ ...everything, generator: 3, count: 12, seed }, 5, questionKinds)); // prettier-ignore
   }
 });
 
 test('a sheet takes from every topic chosen, and asks nothing that was not chosen', () => {
   fc.assert(
     fc.property(anySheet, (sheet) => {
-      const pool = poolOf(sheet, kinds);
-      const questions = questionsOf(sheet, 1, kinds);
+      const pool = poolOf(sheet, questionKinds);
+      const questions = questionsAlone(sheet, 1, questionKinds);
       expect(questions.length).toBeLessThanOrEqual(sheet.count);
       for (const { topic, form, level } of questions)
         expect([
@@ -171,10 +174,10 @@ test('a sheet takes from every topic chosen, and asks nothing that was not chose
 });
 
 test('the same link gives the same questions, each marked right by its own answer', () => {
-  const reading = readSheetLink(sheetLink(fixed({ ...everything, house: 'random' }, kinds), 5));
+  const reading = readSheetLink(sheetLink(fixedSheet({ ...everything, house: 'random' }, questionKinds), 5));
   if (!reading || 'problem' in reading) throw new Error('unread');
-  const questions = questionsOf(reading.sheet, 5, kinds);
-  expect(questions).toEqual(questionsOf({ ...everything, house: 'random' }, 5, kinds));
+  const questions = questionsAlone(reading.sheet, 5, questionKinds);
+  expect(questions).toEqual(questionsAlone({ ...everything, house: 'random' }, 5, questionKinds));
   for (const question of questions.filter(isNumberQuestion))
     expect(mark(question, String(question.answer)).verdict).toBe('right');
 });

@@ -1,21 +1,21 @@
 // The fault desk: what is planted can be told from everything else, by readings whose physics is checked by other ways.
 import { describe, expect, test } from 'vitest';
-import { cheapest, leftOpen, tellsApart } from '../../src/core/fault/decide.ts';
+import { cheapestReadings, leftOpen, tellsApart } from '../../src/core/fault/decide.ts';
 import type { Truth } from '../../src/core/fault/truth.ts';
 import { line, type Line } from '../../src/core/line/line.ts';
 import { benches } from '../../src/fault/benches.ts';
 import {
-  answerOf,
+  readingInWords,
   complaintOf,
   drawFault,
   errorOf,
-  foundIn,
-  supposedOf,
-  told,
+  truthOf,
+  supposedTruths,
+  valueInWords,
 } from '../../src/fault/draw.ts';
-import { readDone, wasShown, withDone, MOST_KEPT } from '../../src/fault/kept.ts';
+import { readDone, wasShown, withDone, MOST_CASES_KEPT } from '../../src/fault/kept.ts';
 import { faultLine, faultOfLink, linkOfFault } from '../../src/fault/link.ts';
-import { hadOf, markFault } from '../../src/fault/mark.ts';
+import { readingsHad, markFault } from '../../src/fault/mark.ts';
 import { minutes } from '../../src/fault/minutes.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { injections, nested, notNumbers } from '../hostile-texts.ts';
@@ -52,23 +52,23 @@ describe('what a reading finds', () => {
     for (const each of cases)
       for (const reading of each!.readings)
         for (const shown of [reading.shown, reading.usual]) {
-          const says = answerOf({ ...reading, shown });
+          const says = readingInWords({ ...reading, shown });
           expect(says).toMatch(/^[A-Z].{12,}[^ .:;]\.$/);
           expect(says).not.toMatch(/:|undefined|NaN|−/);
-          expect(says).toContain(told(reading, shown).replace('−', ''));
+          expect(says).toContain(valueInWords(reading, shown).replace('−', ''));
           expect(reading.asks).not.toContain(':');
         }
   });
   test('the meter at a leaking joint speaks of the lower explosive limit; a receiver that sank holds less', () => {
     const { readings } = drawFault(26, here)!;
-    expect(answerOf(readings.find(({ id }) => id === 'meter')!)).toBe(
+    expect(readingInWords(readings.find(({ id }) => id === 'meter')!)).toBe(
       'At the joints the vapour meter shows at most 26 % of the lower explosive limit.',
     );
     const rounds = readings.find(({ id }) => id === 'rounds')!;
-    expect(answerOf({ ...rounds, shown: -18 })).toBe(
+    expect(readingInWords({ ...rounds, shown: -18 })).toBe(
       'The feints receiver holds 18 % less pure alcohol than four rounds ago.',
     );
-    expect(answerOf({ ...rounds, shown: 4 })).toBe(
+    expect(readingInWords({ ...rounds, shown: 4 })).toBe(
       'The feints receiver holds 4 % more pure alcohol than four rounds ago.',
     );
   });
@@ -102,7 +102,7 @@ describe('what a reading finds', () => {
 describe('three hundred cases', () => {
   test('each number draws one, and the same again', () => {
     expect(cases.filter((each) => each === undefined)).toEqual([]);
-    for (const seed of [1, 77, 300]) expect(foundIn(drawFault(seed, here)!.readings)).toEqual(foundIn(cases[seed - 1]!.readings));
+    for (const seed of [1, 77, 300]) expect(truthOf(drawFault(seed, here)!.readings)).toEqual(truthOf(cases[seed - 1]!.readings));
   });
   test('every cause comes, and nothing wrong in about one of seven', () => {
     const came = new Set(cases.map((each) => `${each!.bench.id}/${each!.cause.id}`));
@@ -114,15 +114,15 @@ describe('three hundred cases', () => {
   test('what everybody sees leaves three causes open, and all readings only one', () => {
     for (const each of cases) {
       const { readings, supposed, cause } = each!;
-      expect(leftOpen(readings.filter(({ minutes }) => minutes === 0), foundIn(readings), supposed).length).toBeGreaterThan(2);
-      expect(leftOpen(readings, foundIn(readings), supposed)).toEqual([cause.id]);
+      expect(leftOpen(readings.filter(({ minutes }) => minutes === 0), truthOf(readings), supposed).length).toBeGreaterThan(2);
+      expect(leftOpen(readings, truthOf(readings), supposed)).toEqual([cause.id]);
     }
   });
   test('the cheapest readings tell the cause from every other, by more than the error, at sizes between those that were looked at', () => {
-    const finer = new Map(benches.map((bench) => [bench.id, supposedOf(bench, here, Array.from({ length: 12 }, (_, i) => i / 11))!]));
+    const finer = new Map(benches.map((bench) => [bench.id, supposedTruths(bench, here, Array.from({ length: 12 }, (_, i) => i / 11))!]));
     for (const each of cases) {
       const { readings, least, bench, cause, supposed } = each!;
-      const found = foundIn(readings);
+      const found = truthOf(readings);
       const had = [...readings.filter(({ minutes }) => minutes === 0), ...least];
       expect([each!.seed, leftOpen(had, found, supposed)]).toEqual([each!.seed, [cause.id]]);
       for (const other of finer.get(bench.id)!.filter((one) => one.cause !== cause.id))
@@ -134,7 +134,7 @@ describe('three hundred cases', () => {
       const { readings, least, supposed } = each!;
       const free = readings.filter(({ minutes }) => minutes === 0);
       for (const out of least)
-        expect(leftOpen([...free, ...least.filter((one) => one !== out)], foundIn(readings), supposed).length).toBeGreaterThan(1);
+        expect(leftOpen([...free, ...least.filter((one) => one !== out)], truthOf(readings), supposed).length).toBeGreaterThan(1);
     }
   });
   test('what is before the trainee names neither the cause nor the first thing to do', () => {
@@ -248,9 +248,9 @@ describe('deciding', () => {
   });
   test('the cheapest set is found, or none', () => {
     const supposed = [at('own', 9, 9), at('x', 0, 9), at('y', 9, 0)];
-    expect(cheapest([reading('a', 3), reading('b', 4)], 'own', { a: 9, b: 9 }, supposed)!.map(({ id }) => id)).toEqual(['a', 'b']);
-    expect(cheapest([reading('a', 3)], 'own', { a: 9, b: 9 }, supposed)).toBeUndefined();
-    expect(cheapest([reading('a', 3), reading('b', 4)], 'own', { a: 9, b: 9 }, supposed.slice(0, 2))!.map(({ id }) => id)).toEqual(['a']);
+    expect(cheapestReadings([reading('a', 3), reading('b', 4)], 'own', { a: 9, b: 9 }, supposed)!.map(({ id }) => id)).toEqual(['a', 'b']);
+    expect(cheapestReadings([reading('a', 3)], 'own', { a: 9, b: 9 }, supposed)).toBeUndefined();
+    expect(cheapestReadings([reading('a', 3), reading('b', 4)], 'own', { a: 9, b: 9 }, supposed.slice(0, 2))!.map(({ id }) => id)).toEqual(['a']);
   });
 }); // prettier-ignore
 
@@ -269,7 +269,7 @@ describe('marking', () => {
       const answer = { cause: each!.cause.id, first: each!.cause.first };
       expect(markFault(each!, { ...answer, asked: [] })).toMatchObject({ total: 0, bears: false, isCause: true });
       const before = markFault(each!, { ...answer, asked: [] }).open.length;
-      for (const { id } of hadOf(each!, each!.readings.map((one) => one.id))) {
+      for (const { id } of readingsHad(each!, each!.readings.map((one) => one.id))) {
         const { total, open } = markFault(each!, { ...answer, asked: [id] });
         if (open.length === before) expect(total).toBe(0);
         else expect(total).toBeGreaterThanOrEqual(80);
@@ -281,7 +281,7 @@ describe('marking', () => {
     for (const each of cases)
       for (const reading of each!.readings.filter(({ minutes }) => minutes > 0))
         for (const { id } of each!.bench.causes) {
-          const found = foundIn(each!.readings);
+          const found = truthOf(each!.readings);
           const isAgainst = each!.supposed.filter((one) => one.cause === id).every((one) => tellsApart(reading, found, one));
           const made = markFault(each!, { asked: [reading.id], cause: id, first: each!.cause.first });
           expect(made.isAgainst).toBe(isAgainst);
@@ -354,8 +354,8 @@ describe('links and what is kept', () => {
     const one = { seed: 7, total: 80, day: '2026-05-14' };
     expect(readDone(JSON.stringify([one]))).toEqual([one]);
     for (const text of [...injections, ...notNumbers.filter((each) => each !== '[]'), nested(50_000), '{}', '[1]', '[null]', JSON.stringify([{ ...one, total: 101 }]), JSON.stringify([{ ...one, seed: 0 }])]) expect(readDone(text)).toBeUndefined();
-    const many = Array.from({ length: MOST_KEPT }, (_, i) => ({ ...one, seed: i + 1000 }));
-    expect(withDone(many, { ...one, house: '0G4RJ8T' })).toHaveLength(MOST_KEPT);
+    const many = Array.from({ length: MOST_CASES_KEPT }, (_, i) => ({ ...one, seed: i + 1000 }));
+    expect(withDone(many, { ...one, house: '0G4RJ8T' })).toHaveLength(MOST_CASES_KEPT);
   });
   test('a case whose answer was shown is known again in its house, and keeps the points of its first go', () => {
     const first = { seed: 417, total: 0, day: '2026-05-14', house: '0G4RJ8T' };

@@ -4,7 +4,7 @@ import { expect, test, vi } from 'vitest';
 vi.mock('../../src/core/figures/mashing.ts', async (original) => {
   const own = await original<typeof import('../../src/core/figures/mashing.ts')>();
   const one = { is: 'set', kind: 'temperature', label: 'Third water', limits: [55, 99], step: 1, meaning: 'Temperature of the third water.', card: true, quoted: { typical: 80, spread: { as: 'own', about: 2, exact: 0.5 } } }; // prettier-ignore
-  return { ...own, mashing: { ...own.mashing, thirdWater: one } };
+  return { ...own, mashing: { ...own.mashingFigures, thirdWater: one } };
 });
 vi.mock('../../content/houses/harrowmere.json', async (original) => {
   const { default: house } = await original<{ default: { name: string; figures: object } }>();
@@ -13,9 +13,9 @@ vi.mock('../../content/houses/harrowmere.json', async (original) => {
 
 test('the house’s table, its text, prose, a card and the quoted figures have the new figure', async () => {
   const { builtInHouse, numberFigures } = await import('../../src/house/figures.ts');
-  const { decode, encode } = await import('../../src/house/codec.ts');
+  const { decodeHouse, encodeHouse } = await import('../../src/house/codec.ts');
   const { problemOf } = await import('../../src/house/problem-of.ts');
-  const { figureText, quotable } = await import('../../src/house/prose.ts');
+  const { figureText, quotableInProse } = await import('../../src/house/prose.ts');
   const { cardFigures, saidOnCard } = await import('../../src/house/card-figures.ts');
   const { quotableFigures, measure } = await import('../../src/core/cross-check/quoted.ts');
   const { defineCalculator } = await import('../../src/calculators/define.ts');
@@ -25,10 +25,10 @@ test('the house’s table, its text, prose, a card and the quoted figures have t
   expect(numberFigures[name]).toMatchObject({ stage: 'mashing', label: 'Third water', range: [55, 99] });
   expect(builtInHouse[name]).toBe(82);
   expect(problemOf(name, 200)).toBe('Third water: “200” was given; it can be from 55 to 99 °C.');
-  const kept = decode(encode({ name: 'Sallowby', house: { ...builtInHouse, [name]: 90 } as never }));
+  const kept = decodeHouse(encodeHouse({ name: 'Sallowby', house: { ...builtInHouse, [name]: 90 } as never }));
   expect([kept.problems, kept.house[name]]).toEqual([[], 90]);
 
-  expect(quotable).toContain(`house.${name}`);
+  expect(quotableInProse).toContain(`house.${name}`);
   expect(figureText(builtInLine(), `house.${name}`)).toMatch(/^82\s°C$/);
   const card = cardFigures.find(({ label }) => label === 'Third water')!;
   expect(saidOnCard(card, builtInLine())).toBe('82 °C');

@@ -5,13 +5,13 @@ import { calculators } from '../../src/calculators/index.ts';
 import { line } from '../../src/core/line/line.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { decodeProgress } from '../../src/exercises/progress.ts';
 import type { Question } from '../../src/exercises/question.ts';
 import { readResult } from '../../src/exercises/result.ts';
 import { readSheetLink } from '../../src/exercises/sheet-link.ts';
-import { decode, encode } from '../../src/house/codec.ts';
+import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { textOfLink } from '../../src/house/link.ts';
 import { readScript } from '../../src/talk/script.ts';
@@ -95,7 +95,7 @@ const anyHouseText = fc.oneof(
   fc.string({ unit: 'binary' }),
   fc.json(),
   nested,
-  damaged(encode({ name: 'Harrowmere', house: builtInHouse })),
+  damaged(encodeHouse({ name: 'Harrowmere', house: builtInHouse })),
   fc
     .dictionary(keys, values)
     .map((figures) =>
@@ -105,7 +105,7 @@ const anyHouseText = fc.oneof(
 
 test('the reading of houses', { timeout: 0 }, () => {
   throwAt(anyHouseText, (text) => {
-    const { house, name, problems } = prompt(() => decode(text));
+    const { house, name, problems } = prompt(() => decodeHouse(text));
     expect(typeof name).toBe('string');
     if (isRefusal(line(house))) throw new Error('a house that does not run was let in');
     for (const problem of problems) if (!problem.endsWith('.')) throw new Error(problem);
@@ -163,7 +163,7 @@ test('the script reader', { timeout: 0 }, () => {
   });
 });
 
-const questions: readonly Question[] = kinds.flatMap(
+const questions: readonly Question[] = questionKinds.flatMap(
   (kind) => drawQuestion(kind, 'fuzz', builtInHouse) ?? [],
 );
 const piece = fc.constantFrom('1', '2', '0', '12', '500', '.', ',', ' ', '\u202f', '/', '-', '−', 'e', '×', '10', '^', '%', 'L', 'kg', '°C', '½', 'A', 'B', 'C', 'abc', '∞', 'NaN', '9'.repeat(30)); // prettier-ignore
@@ -174,7 +174,7 @@ const anyAnswer = fc.oneof(
 );
 
 test('the marker', { timeout: 0 }, () => {
-  expect(questions).toHaveLength(kinds.length);
+  expect(questions).toHaveLength(questionKinds.length);
   throwAt(fc.tuple(fc.constantFrom(...questions), anyAnswer), ([question, answer]) => {
     const { verdict, say } = prompt(() => mark(question, answer));
     expect(['unanswered', 'unreadable', 'right', 'rounded', 'unit', 'wrong']).toContain(verdict);

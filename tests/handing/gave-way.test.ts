@@ -2,12 +2,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { changesOf } from '../../src/handing/changed.ts';
-import { merged, offerOf, type Three } from '../../src/handing/merge.ts';
+import { mergedRelease, offerOf, type Three } from '../../src/handing/merge.ts';
 import type { GaveWay } from '../../src/core/line/change.ts';
 import type { House } from '../../src/core/line/house.ts';
 import { type WholeHouse } from '../../src/house/codec.ts';
-import { propose } from '../../src/house/propose.ts';
-import { enter } from '../../src/house/entering.ts';
+import { proposeFigure } from '../../src/house/propose.ts';
+import { enterFigure } from '../../src/house/entering.ts';
 import { builtInHouse, type NumberName } from '../../src/house/figures.ts';
 import { wayWith } from '../../src/house/line-with.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
@@ -25,7 +25,7 @@ const withKnown = (of: WholeHouse, house: House, name: NumberName, gave: readonl
 /** A house after a figure was typed, as the page takes it: the first time by what is known, then by the usual way. */
 function typed(of: WholeHouse, name: NumberName, value: number, way: LineWay = line): WholeHouse {
   const known = knownOf(of);
-  const next = name in known.given ? propose(of.house, name, value, undefined, way) : enter(of.house, name, value, known, way); // prettier-ignore
+  const next = name in known.given ? proposeFigure(of.house, name, value, undefined, way) : enterFigure(of.house, name, value, known, way); // prettier-ignore
   if ('problem' in next) throw new Error(next.problem);
   return withKnown(of, next.house, name, next.gave);
 }
@@ -58,7 +58,7 @@ test('a colleague who typed the mashes and the wort is asked about the mashes, a
   expect(offer.stays).toEqual([{ what: 'wortVolume', was: '9,000\u00a0L', is: '9,500\u00a0L' }]);
   expect(whats(offer.released).sort()).toEqual(['maltPerMash', 'mashesPerWeek']);
 
-  const here = merged(three, ['mashesPerWeek']);
+  const here = mergedRelease(three, ['mashesPerWeek']);
   if ('problem' in here) throw new Error(here.problem);
   expect(here.house).toMatchObject({ maltPerMash: 2000, wortVolume: 9500, mashesPerWeek: 6 });
   // By hand: 1,800 kg of malt with 77.5 % extract has 1,395 kg; 9,000 L at 1.058 hold 0.1509 kg/L, 1,358 kg: 97.3 %.
@@ -69,7 +69,7 @@ test('a colleague who typed the mashes and the wort is asked about the mashes, a
   expect((100 * extractPerLitre(here.house.originalGravity) * 9500) / (2000 * 0.775)).toBeCloseTo(efficiency, 1); // prettier-ignore
   // The yeast leaves the same part: −0.51 °P from 14.3 °P is −0.54 °P from 15.0 °P, by Balling a gravity of 0.9979.
   expect(here.house.finalGravity).toBeCloseTo(0.9979, 4);
-  const theirs = merged(three, []);
+  const theirs = mergedRelease(three, []);
   expect(theirs).toMatchObject({ house: { maltPerMash: 2000, wortVolume: 9500, mashesPerWeek: 7 } });
 });
 
@@ -82,7 +82,7 @@ test('of two figures that were given before, the one that follows gave way', () 
 
 test('where the reader kept the gravity, the malt that gave way is not his change either', () => {
   const had = after(start, { maltPerMash: 1790, wortVolume: 9000 });
-  const kept = propose(had.house, 'wortVolume', 9300, 'maltPerMash');
+  const kept = proposeFigure(had.house, 'wortVolume', 9300, 'maltPerMash');
   if ('problem' in kept) throw new Error(kept.problem);
   expect(kept.house.originalGravity).toBe(had.house.originalGravity);
   const changes = changesOf(had, withKnown(had, kept.house, 'wortVolume', kept.gave));
@@ -98,7 +98,7 @@ test('readings that move alone are each a change', () => {
 test('more wort than the release’s malt can fill is said, in a sentence', () => {
   const yours = after(release1, { wortVolume: 9400, originalGravity: 1.056 });
   const theirs = after(release1, { maltPerMash: 1200 });
-  const here = merged({ had: release1, yours, theirs }, []);
+  const here = mergedRelease({ had: release1, yours, theirs }, []);
   expect(here).toMatchObject({ problem: expect.stringMatching(/extract/) });
 });
 
@@ -121,7 +121,7 @@ test('whatever each typed, it is found, it holds, and the wort has the same part
       const theirs = typed(had, b, values[b as 'yeast']);
       expect(whats(offerOf({ had, yours, theirs }).stays)).toEqual([a]);
       expect(whats(offerOf({ had, yours, theirs }).released)).toEqual([b]);
-      const here = merged({ had, yours, theirs }, []);
+      const here = mergedRelease({ had, yours, theirs }, []);
       if ('problem' in here) throw new Error(here.problem);
       expect(here.house).toMatchObject({ [a]: values[a as 'yeast'], [b]: values[b as 'yeast'] });
       expect(part(here) / part(had)).toBeCloseTo(1, 2);
@@ -140,7 +140,7 @@ test('a house of three distillations, with a cut that two cannot give, is put to
   const offer = offerOf(three);
   // What was typed, and not the wort that went with the malt.
   expect(whats(offer.released).sort()).toEqual(['heartEnd', 'maltPerMash']);
-  const here = merged(three, []);
+  const here = mergedRelease(three, []);
   if ('problem' in here) throw new Error(here.problem);
   expect(here.house).toMatchObject({ heartEnd: 79, maltPerMash: 2000, mashesPerWeek: 6 });
   // By proportion: the same gravity from 2,000 kg where 1,800 kg filled 9,000 L.
@@ -148,7 +148,7 @@ test('a house of three distillations, with a cut that two cannot give, is put to
 
   // A release that first names such stills brings its cut with them, and the reader's mashes are put into it.
   const before: WholeHouse = { ...start, parts: { known: start.parts.known } };
-  const first = merged({ had: before, yours: of({ mashesPerWeek: 6 }, before), theirs: of({ heartEnd: 78 }, { ...before, parts }) }, []);
+  const first = mergedRelease({ had: before, yours: of({ mashesPerWeek: 6 }, before), theirs: of({ heartEnd: 78 }, { ...before, parts }) }, []);
   if ('problem' in first) throw new Error(first.problem);
   expect(first.house).toMatchObject({ heartEnd: 78, mashesPerWeek: 6 });
   expect(first.parts.plant).toEqual(parts.plant);

@@ -3,11 +3,11 @@ import fc from 'fast-check';
 import jsQR from 'jsqr';
 import { expect, test } from 'vitest';
 import { builtInHouse, figureNames, numberFigures } from '../../src/house/figures.ts';
-import { decode, encode } from '../../src/house/codec.ts';
+import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
 import { linkOf, textOfLink, textOfShortLink } from '../../src/house/link.ts';
 import { shortLinkOf } from '../../src/house/pack.ts';
 import { shortList } from '../../src/house/short-list.ts';
-import { codeOf, MOST_BYTES, type Code } from '../../src/islands/qr.ts';
+import { qrCodeOf, MOST_QR_BYTES, type Code } from '../../src/islands/qr.ts';
 import { injections, nested, prototypeKeys } from '../hostile-texts.ts';
 import promised from './promised-links.json' with { type: 'json' };
 
@@ -33,12 +33,12 @@ const everyFigure = {
 const houses = { 'of Harrowmere': builtInHouse, 'with one figure changed': { ...builtInHouse, heartEnd: 60 }, 'with every figure changed': everyFigure } as unknown as Readonly<Record<string, typeof builtInHouse>>; // prettier-ignore
 
 test.each(Object.entries(houses))('the picture of a house %s is read by another decoder, and opens that house', async (_, house) => {
-  const text = encode({ name: 'Sallowby, by the burn', house });
-  const code = codeOf(HERE + shortLinkOf(text))!;
+  const text = encodeHouse({ name: 'Sallowby, by the burn', house });
+  const code = qrCodeOf(HERE + shortLinkOf(text))!;
   expect(code.version).toBeLessThanOrEqual(16);
   const read = readBack(code)!;
   expect(read).toBe(HERE + shortLinkOf(text));
-  expect(decode(await textOfShortLink(new URL(read).hash))).toMatchObject({ name: 'Sallowby, by the burn', house, problems: [] });
+  expect(decodeHouse(await textOfShortLink(new URL(read).hash))).toMatchObject({ name: 'Sallowby, by the burn', house, problems: [] });
 }); // prettier-ignore
 
 test('any address up to the limit is read back, and one byte more has no picture', async () => {
@@ -46,19 +46,19 @@ test('any address up to the limit is read back, and one byte more has no picture
     fc.property(
       fc.string({ unit: fc.constantFrom(...'abcXYZ019-_~=.'), minLength: 1, maxLength: 900 }),
       (end) => {
-        expect(readBack(codeOf(HERE + end)!)).toBe(HERE + end);
+        expect(readBack(qrCodeOf(HERE + end)!)).toBe(HERE + end);
       },
     ),
     { numRuns: 12 },
   );
-  const longest = HERE.padEnd(MOST_BYTES, 'x');
-  expect(codeOf(longest)).toMatchObject({ version: 25, size: 117 + 8 });
-  expect(readBack(codeOf(longest)!)).toBe(longest);
-  expect(codeOf(`${longest}x`)).toBeUndefined();
+  const longest = HERE.padEnd(MOST_QR_BYTES, 'x');
+  expect(qrCodeOf(longest)).toMatchObject({ version: 25, size: 117 + 8 });
+  expect(readBack(qrCodeOf(longest)!)).toBe(longest);
+  expect(qrCodeOf(`${longest}x`)).toBeUndefined();
 }, 60_000);
 
 test('there is white all round a code, four modules wide, and its first corner stands within', async () => {
-  const { path, size } = codeOf(HERE)!;
+  const { path, size } = qrCodeOf(HERE)!;
   const runs = [...path.matchAll(/M(\d+) (\d+)h(\d+)/g)].map(([, ...numbers]) => numbers.map(Number));
   for (const [x, y, run] of runs as [number, number, number][]) {
     expect(Math.min(x, y)).toBeGreaterThanOrEqual(4);
@@ -75,14 +75,14 @@ test('the list of short links has every figure of a house, each once', async () 
 
 test('short links that were sent open the houses that they were made of', async () => {
   for (const { link, name, figures } of promised)
-    expect(decode(await textOfShortLink(link))).toMatchObject({ name, house: figures });
+    expect(decodeHouse(await textOfShortLink(link))).toMatchObject({ name, house: figures });
   expect(promised.length).toBeGreaterThan(2);
 });
 
 test('a short link and a long one open the same house, parts and all', async () => {
   const parts = { plant: { stills: [{ name: 'Wash still', litres: 12_000 }] } };
   for (const house of Object.values(houses)) {
-    const text = encode({ name: 'Sallowby', house, parts });
+    const text = encodeHouse({ name: 'Sallowby', house, parts });
     expect(await textOfShortLink(shortLinkOf(text))).toBe(text);
     expect(textOfLink(linkOf(text))).toBe(text);
     expect(shortLinkOf(text).length).toBeLessThan(linkOf(text).length / 2);
@@ -90,25 +90,25 @@ test('a short link and a long one open the same house, parts and all', async () 
 });
 
 test('a short link that is damaged is no house, and one of nonsense is read as strictly as any', async () => {
-  const link = shortLinkOf(encode({ name: 'Sallowby', house: everyFigure }));
+  const link = shortLinkOf(encodeHouse({ name: 'Sallowby', house: everyFigure }));
   for (let at = 9; at < link.length; at += 7) {
-    const reading = decode(await textOfShortLink(link.slice(0, at)));
+    const reading = decodeHouse(await textOfShortLink(link.slice(0, at)));
     expect(reading.isHouse, String(at)).toBe(false);
   }
   for (const name of [...injections, ...prototypeKeys]) {
-    const reading = decode(
+    const reading = decodeHouse(
       await textOfShortLink(shortLinkOf(JSON.stringify({ version: 2, name, figures: { heartEnd: name } }))),
     );
     expect(reading.isHouse).toBe(true);
     expect(reading.house.heartEnd).toBe(62);
     expect(reading.problems.join(' ')).toContain('Heart ends at');
   }
-  expect(decode(await textOfShortLink(shortLinkOf(JSON.stringify({ version: 9, name: 'x', figures: {} })))).problems[0]).toContain('version 9'); // prettier-ignore
-  expect(decode(await textOfShortLink(shortLinkOf(`{"version":2,"name":"x","figures":{"heartEnd":${nested(3000)}}}`))).house.heartEnd).toBe(62); // prettier-ignore
+  expect(decodeHouse(await textOfShortLink(shortLinkOf(JSON.stringify({ version: 9, name: 'x', figures: {} })))).problems[0]).toContain('version 9'); // prettier-ignore
+  expect(decodeHouse(await textOfShortLink(shortLinkOf(`{"version":2,"name":"x","figures":{"heartEnd":${nested(3000)}}}`))).house.heartEnd).toBe(62); // prettier-ignore
 });
 
 test('a small link that unpacks to a flood is refused', async () => {
   const flood = shortLinkOf(JSON.stringify({ version: 2, name: 'x'.repeat(5_000_000), figures: {} }));
   expect(flood.length).toBeLessThan(10_000);
-  expect(decode(await textOfShortLink(flood))).toMatchObject({ isHouse: false });
+  expect(decodeHouse(await textOfShortLink(flood))).toMatchObject({ isHouse: false });
 });

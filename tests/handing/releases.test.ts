@@ -3,8 +3,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Signed } from '../../src/handing/envelope.ts';
 import { readHanded, withKey, withTaken } from '../../src/handing/handed.ts';
-import { judged, numberProblem } from '../../src/handing/judged.ts';
-import { merged as mergedOrNot, offerOf, type Three } from '../../src/handing/merge.ts';
+import { judgeFile, numberProblem } from '../../src/handing/judge-file.ts';
+import { mergedRelease as mergedOrNot, offerOf, type Three } from '../../src/handing/merge.ts';
 import type { WholeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { nested, prototypeKeys } from '../hostile-texts.ts';
@@ -23,31 +23,31 @@ const file = (change: Partial<Signed>): Signed => ({
 const first = withTaken({}, file({}), 'Sallowby 2');
 
 test('a key is the first, the same as before, known from another house, or another', () => {
-  expect(judged(file({}), {})).toMatchObject({ key: 'first', release: 'first' });
-  expect(judged(file({ release: 2 }), first)).toMatchObject({ key: 'same' });
-  expect(judged(file({ name: 'Thornwath' }), first).ofKey).toContain('you know from Sallowby 2');
-  const other = judged(file({ release: 2, key: 'key of another' }), first);
+  expect(judgeFile(file({}), {})).toMatchObject({ key: 'first', release: 'first' });
+  expect(judgeFile(file({ release: 2 }), first)).toMatchObject({ key: 'same' });
+  expect(judgeFile(file({ name: 'Thornwath' }), first).ofKey).toContain('you know from Sallowby 2');
+  const other = judgeFile(file({ release: 2, key: 'key of another' }), first);
   expect(other.key).toBe('another');
   expect(other.ofKey).toMatch(/^Take care: .* another key/);
   const trusted = withKey(first, file({ release: 2, key: 'key of another', signer: 'Ben' }));
-  expect(judged(file({ release: 2, key: 'key of another' }), trusted)).toMatchObject({ key: 'same', release: 'newer' }); // prettier-ignore
+  expect(judgeFile(file({ release: 2, key: 'key of another' }), trusted)).toMatchObject({ key: 'same', release: 'newer' }); // prettier-ignore
   expect(trusted['house:Sallowby']).toMatchObject({ release: 1, text: 'first', signer: 'Ben' });
 });
 
 test('a sheet is not taken for a house of its name', () => {
-  expect(judged(file({ kind: 'sheet', release: 2 }), first).release).toBe('first');
+  expect(judgeFile(file({ kind: 'sheet', release: 2 }), first).release).toBe('first');
 });
 
 test('an older, a newer, the same and a changed release are told apart, with how far behind in words', () => {
   const third = withTaken({}, file({ release: 3, text: 'third' }), 'Sallowby');
-  expect(judged(file({ release: 1 }), third)).toMatchObject({ release: 'older', ofRelease: 'You have release 3; this file is release 1, two releases behind yours. Nothing was changed.' }); // prettier-ignore
-  expect(judged(file({ release: 5 }), third)).toMatchObject({ release: 'newer', ofRelease: 'You have release 3: you are two releases behind.' }); // prettier-ignore
-  expect(judged(file({ release: 4 }), third).ofRelease).toBe(
+  expect(judgeFile(file({ release: 1 }), third)).toMatchObject({ release: 'older', ofRelease: 'You have release 3; this file is release 1, two releases behind yours. Nothing was changed.' }); // prettier-ignore
+  expect(judgeFile(file({ release: 5 }), third)).toMatchObject({ release: 'newer', ofRelease: 'You have release 3: you are two releases behind.' }); // prettier-ignore
+  expect(judgeFile(file({ release: 4 }), third).ofRelease).toBe(
     'You have release 3: you are one release behind.',
   );
-  expect(judged(file({ release: 203 }), third).ofRelease).toContain('200 releases behind');
-  expect(judged(file({ release: 3, text: 'third' }), third)).toMatchObject({ release: 'same' });
-  expect(judged(file({ release: 3, text: 'another third' }), third)).toMatchObject({ release: 'changed' });
+  expect(judgeFile(file({ release: 203 }), third).ofRelease).toContain('200 releases behind');
+  expect(judgeFile(file({ release: 3, text: 'third' }), third)).toMatchObject({ release: 'same' });
+  expect(judgeFile(file({ release: 3, text: 'another third' }), third)).toMatchObject({ release: 'changed' });
 });
 
 test('numbers of releases go up, and end somewhere', () => {
@@ -71,7 +71,7 @@ test('what was handed comes back from storage; what cannot be read is left out',
   ])
     // prettier-ignore
     expect(readHanded(JSON.stringify({ ...first, x: odd }))).toEqual({ handed: first, isWhole: false });
-  for (const name of prototypeKeys) expect(judged(file({ name }), {}).release).toBe('first');
+  for (const name of prototypeKeys) expect(judgeFile(file({ name }), {}).release).toBe('first');
   const many = Array.from({ length: 300 }, (_, i) => i).reduce((all, i) => withTaken(all, file({ name: `House ${i}` }), 'x'), first); // prettier-ignore
   expect(Object.keys(many)).toHaveLength(200);
   expect(many).toHaveProperty('house:House 299');

@@ -2,9 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { line } from '../../src/core/line/line.ts';
-import { decode, encode } from '../../src/house/codec.ts';
+import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
 import { problemOf } from '../../src/house/problem-of.ts';
-import { propose } from '../../src/house/propose.ts';
+import { proposeFigure } from '../../src/house/propose.ts';
 import {
   builtInHouse,
   choiceFigures,
@@ -32,7 +32,7 @@ test('a house comes back as it was written', () => {
   fc.assert(
     fc.property(heartEnd, gravity, names, (end, original, name) => {
       const house = { ...builtInHouse, heartEnd: end, originalGravity: original } as typeof builtInHouse;
-      const reading = decode(encode({ name, house }));
+      const reading = decodeHouse(encodeHouse({ name, house }));
       expect(reading.problems).toEqual([]);
       expect(reading.house).toEqual(house);
       expect(reading.name).toBe(name);
@@ -69,18 +69,18 @@ describe('reading', () => {
       'constructor',
     ],
   ])('tells of %s and gives a house that runs', (_, given, sentence) => {
-    const reading = decode(given);
+    const reading = decodeHouse(given);
     expect(reading.problems.join('\n')).toContain(sentence);
     expect('refused' in line(reading.house)).toBe(false);
   });
 
   test('keeps the sound figures beside a bad one', () => {
-    expect(decode(text({ heartEnd: 400, finalGravity: 0.999 })).house.finalGravity).toBe(0.999);
+    expect(decodeHouse(text({ heartEnd: 400, finalGravity: 0.999 })).house.finalGravity).toBe(0.999);
   });
 
   test('never throws, whatever the text', () => {
     fc.assert(
-      fc.property(fc.oneof(fc.string(), fc.json()), (given) => void decode(given)),
+      fc.property(fc.oneof(fc.string(), fc.json()), (given) => void decodeHouse(given)),
       { numRuns: 500 },
     );
     fc.assert(
@@ -91,7 +91,7 @@ describe('reading', () => {
         } catch {
           return;
         }
-        expect('refused' in line(decode(given).house)).toBe(false);
+        expect('refused' in line(decodeHouse(given).house)).toBe(false);
       }),
       { numRuns: 200 },
     );
@@ -99,15 +99,15 @@ describe('reading', () => {
 });
 
 test('a proposal that the line refuses leaves the house alone and says why', () => {
-  expect(propose(builtInHouse, 'heartEnd', 80)).toHaveProperty(
+  expect(proposeFigure(builtInHouse, 'heartEnd', 80)).toHaveProperty(
     'problem',
     expect.stringContaining('80 % vol'),
   );
-  expect(propose(builtInHouse, 'finalGravity', 1.03)).toHaveProperty('house.finalGravity', 1.03);
+  expect(proposeFigure(builtInHouse, 'finalGravity', 1.03)).toHaveProperty('house.finalGravity', 1.03);
   for (const name of figureNames.filter(isNumberName)) {
     const [low, high] = numberFigures[name].range;
     for (const value of [NaN, Infinity, low - 1, high + 1, '', 'abc', null, undefined, {}]) {
-      expect(propose(builtInHouse, name, value), `${name} ${String(value)}`).toHaveProperty(
+      expect(proposeFigure(builtInHouse, name, value), `${name} ${String(value)}`).toHaveProperty(
         'problem',
         expect.stringContaining(numberFigures[name].label),
       );

@@ -2,10 +2,10 @@
 import { expect, test } from 'vitest';
 import {
   correctedSince,
-  figuresOf,
-  nameOf,
-  readTold,
-  withTold,
+  rememberedFigures,
+  nameOfRemembered,
+  readRemembered,
+  withRemembered,
   type LastTold,
 } from '../../src/house/corrected.ts';
 import { figureIds, figureTable, headOf, isGiven, pathsOf, stageOf } from '../../src/core/figures/index.ts';
@@ -13,7 +13,7 @@ import { figureText } from '../../src/house/prose.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { injections } from '../hostile-texts.ts';
 
-const figures = figuresOf(builtInLine());
+const figures = rememberedFigures(builtInLine());
 const told = (part: Partial<LastTold> = {}): LastTold => ({ book: '0.1.0-aaaaaa', house: 'built in', figures, news: [], ...part }); // prettier-ignore
 const STRENGTH = 'lowWines.strength';
 
@@ -23,7 +23,7 @@ test('every reckoned figure that a card may carry is remembered, as the card tel
   for (const id of onCards) {
     const [path] = pathsOf(id);
     expect(figures[path!], id).toBe(figureText(builtInLine(), path!));
-    expect(nameOf(path!)).toEqual({ name: headOf(id), stage: stageOf(id) });
+    expect(nameOfRemembered(path!)).toEqual({ name: headOf(id), stage: stageOf(id) });
   }
 });
 
@@ -47,9 +47,10 @@ test('a figure that the older book did not have, or this one has no more, is no 
 
 test('is kept for each house, and the oldest give way', () => {
   let text: string | null = null;
-  for (let i = 0; i < 70; i++) text = withTold(readTold(text), `House ${i}`, told({ book: String(i) }));
-  text = withTold(readTold(text), '__proto__', told());
-  const all = readTold(text);
+  for (let i = 0; i < 70; i++)
+    text = withRemembered(readRemembered(text), `House ${i}`, told({ book: String(i) }));
+  text = withRemembered(readRemembered(text), '__proto__', told());
+  const all = readRemembered(text);
   expect(all.size).toBe(60);
   expect(all.get('House 69')?.book).toBe('69');
   expect(all.get('__proto__')).toEqual(told());
@@ -58,7 +59,7 @@ test('is kept for each house, and the oldest give way', () => {
 
 test('what cannot be read is forgotten', () => {
   const damaged = [null, '', '{', '{}', '[1]', '[["a"]]', '[["a",{"book":1}]]', '"'.repeat(600_000), '[["a",null],[{},{}]]'];
-  for (const text of [...damaged, ...injections]) expect(readTold(text).size).toBe(0);
+  for (const text of [...damaged, ...injections]) expect(readRemembered(text).size).toBe(0);
   const strange = JSON.stringify([['A', { ...told(), figures: { constructor: '1', toString: 'x', [STRENGTH]: 'x'.repeat(61) }, news: [{ path: 'constructor', was: '1', now: '2' }, null, 7] }]]);
-  expect(readTold(strange).get('A')).toMatchObject({ figures: {}, news: [] });
+  expect(readRemembered(strange).get('A')).toMatchObject({ figures: {}, news: [] });
 }); // prettier-ignore

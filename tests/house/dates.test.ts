@@ -1,10 +1,10 @@
 // Earlier versions of a house: read strictly, kept in order; and what changed between two of them.
 import { expect, test } from 'vitest';
 import { changesBetween, givenOtherwise } from '../../src/house/changes.ts';
-import { decode, encode } from '../../src/house/codec.ts';
+import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { lineOf } from '../../src/house/line-of.ts';
-import { datesPart, dayProblem, LONGEST_NAME, MOST_VERSIONS, withVersion, type HouseVersion } from '../../src/house/parts/dates.ts'; // prettier-ignore
+import { datesPart, dayProblem, LONGEST_VERSION_NAME, MOST_HOUSE_VERSIONS, withVersion, type HouseVersion } from '../../src/house/parts/dates.ts'; // prettier-ignore
 import { nothingKnown, type Known } from '../../src/house/parts/known.ts';
 import type { House } from '../../src/core/line/house.ts';
 
@@ -30,7 +30,7 @@ for (const [what, wrong, says] of [
   ['a day that is not in the calendar', { day: '2025-02-29' }, '“2025-02-29” was given'],
   ['a day of another form', { day: '14/05/2026' }, 'such as 2026-05-14'],
   ['a name of two lines', { name: 'a\nb' }, 'What you call it'],
-  ['a name without an end', { name: 'a'.repeat(LONGEST_NAME + 1) }, 'up to 40 characters'],
+  ['a name without an end', { name: 'a'.repeat(LONGEST_VERSION_NAME + 1) }, 'up to 40 characters'],
   ['no name', { name: '' }, 'What you call it: nothing was given'],
   ['no figures', { figures: [] }, 'Version 2: it has no figures.'],
 ] as const)
@@ -66,15 +66,15 @@ test('the latest day stands first, the same day and name is put down anew, and n
   expect(all.map(({ name }) => name)).toEqual(['Autumn', 'Spring', 'New year']);
   const anew = { ...version, figures: { ...builtInHouse, heartEnd: 60 } as House };
   expect(withVersion(all, anew)).toEqual([later, anew, older]);
-  const many = Array.from({ length: MOST_VERSIONS + 1 }, () => version);
-  expect(datesPart.read(many).value).toHaveLength(MOST_VERSIONS);
+  const many = Array.from({ length: MOST_HOUSE_VERSIONS + 1 }, () => version);
+  expect(datesPart.read(many).value).toHaveLength(MOST_HOUSE_VERSIONS);
   expect(datesPart.read(many).problems).toEqual(['There are 25 earlier versions; the first 24 are kept.']);
 });
 
 test('a house with as many versions as it may keep fits in its text', () => {
-  const dates = Array.from({ length: MOST_VERSIONS }, (_, i) => ({ ...version, name: `Version ${i}` }));
-  const text = encode({ name: 'Sallowby', house: builtInHouse, parts: { dates } });
-  expect(decode(text)).toMatchObject({ problems: [], parts: { dates } });
+  const dates = Array.from({ length: MOST_HOUSE_VERSIONS }, (_, i) => ({ ...version, name: `Version ${i}` }));
+  const text = encodeHouse({ name: 'Sallowby', house: builtInHouse, parts: { dates } });
+  expect(decodeHouse(text)).toMatchObject({ problems: [], parts: { dates } });
   expect(text.length).toBeLessThan(100_000);
 });
 

@@ -1,8 +1,8 @@
 // Hostile texts at the doors of a house: read or refused in sentences that are short, and never an exception.
 import { describe, expect, test } from 'vitest';
 import { line } from '../../src/core/line/line.ts';
-import { shown } from '../../src/core/shown.ts';
-import { decode, encode } from '../../src/house/codec.ts';
+import { quotedGiven } from '../../src/core/quoted-given.ts';
+import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf, textOfLink } from '../../src/house/link.ts';
 import { nameProblem, plainName } from '../../src/house/name.ts';
@@ -13,7 +13,7 @@ const UNSEEN = /[\p{Cc}\p{Cs}\u2028\u2029\u2800\p{DI}]/u;
 
 /** Reads a text and holds it to what every reading keeps. */
 function read(text: string) {
-  const reading = decode(text);
+  const reading = decodeHouse(text);
   expect('refused' in line(reading.house)).toBe(false);
   expect(reading.problems.length).toBeLessThanOrEqual(61);
   for (const problem of reading.problems) {
@@ -74,7 +74,7 @@ describe('a name', () => {
     'می\u200cخواهم',
     'क्\u200dष',
   ])('“%s” is a name like another, on the shelf, in a file and in a link', (given) => {
-    const text = encode({ name: given, house: builtInHouse });
+    const text = encodeHouse({ name: given, house: builtInHouse });
     expect(read(text)).toMatchObject({ name: given, problems: [] });
     expect(textOfLink(linkOf(text))).toBe(text);
     const shelf = readShelf(JSON.stringify(withHouse(withHouse({}, 'Thornwath', 'a'), given, text))).shelf;
@@ -102,7 +102,7 @@ describe('a name', () => {
 
   test('a link carries what has no encoding of its own', () => {
     for (const name of Object.values(brokenNames).filter((each) => each.length < 1000)) {
-      const text = encode({ name, house: builtInHouse });
+      const text = encodeHouse({ name, house: builtInHouse });
       expect(textOfLink(linkOf(text))).toBe(text);
     }
     expect(plainName('a'.repeat(5_000_000))).toHaveLength(80);
@@ -133,8 +133,8 @@ test('keys of the prototype are no option of a choice', () => {
 });
 
 test('what was given is quoted short, and turns nothing round', () => {
-  expect(shown(`\u202e${'a'.repeat(1e6)}`)).toBe(`\ufffd${'a'.repeat(39)}…`);
-  expect([1e999, NaN, null, undefined, {}, [1], -0].map(shown)).toEqual(
+  expect(quotedGiven(`\u202e${'a'.repeat(1e6)}`)).toBe(`\ufffd${'a'.repeat(39)}…`);
+  expect([1e999, NaN, null, undefined, {}, [1], -0].map(quotedGiven)).toEqual(
     ['Infinity', 'NaN', 'null', 'nothing', '{…}', '[…]', '0'],
   );
 }); // prettier-ignore

@@ -4,8 +4,8 @@ import { line } from '../../src/core/line/line.ts';
 import { countedIds, waysToKnow } from '../../src/core/figures/standing.ts';
 import { figureTable, isGiven } from '../../src/core/figures/index.ts';
 import { kilograms, litres20, gravity, quantity } from '../../src/core/quantity.ts';
-import { decode, encode } from '../../src/house/codec.ts';
-import { enter, withYeast } from '../../src/house/entering.ts';
+import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
+import { enterFigure, withYeast } from '../../src/house/entering.ts';
 import { builtInHouse, numberFigures, type NumberName } from '../../src/house/figures.ts';
 import {
   afterTyping,
@@ -26,7 +26,7 @@ const knowing = (...names: NumberName[]): Known =>
 test('what is known comes back with the house', () => {
   const known = withCounted(withGiven(knowing('heartEnd'), 'maltPerMash', 'measured'), 'casksInStore', 55_000);
   const parts = withPart({}, knownPart, known);
-  const { house, parts: read, problems } = decode(encode({ name: 'Sallowby', house: builtInHouse, parts }));
+  const { house, parts: read, problems } = decodeHouse(encodeHouse({ name: 'Sallowby', house: builtInHouse, parts }));
   expect(problems).toEqual([]);
   expect(knownOf({ house, parts: read })).toEqual(known);
   expect(known).toEqual({ given: { heartEnd: 'set', maltPerMash: 'measured' }, counted: { casksInStore: 55_000 } });
@@ -34,7 +34,7 @@ test('what is known comes back with the house', () => {
 
 test('an old house knows what differs from the built-in house, and nothing else', () => {
   const text = '{"format":"malt-spirit-handbook/house","version":1,"name":"Sallowby","figures":{"heartEnd":60,"maltPerMash":6500,"husk":20}}';
-  expect(knownOf(decode(text))).toEqual({ given: { maltPerMash: 'set', heartEnd: 'set' }, counted: {} });
+  expect(knownOf(decodeHouse(text))).toEqual({ given: { maltPerMash: 'set', heartEnd: 'set' }, counted: {} });
   const noise = { ...builtInHouse, wortVolume: litres20(builtInHouse.wortVolume * (1 + 1e-12)) };
   expect(knownOf({ house: noise, parts: {} })).toEqual(nothingKnown);
 }); // prettier-ignore
@@ -89,7 +89,7 @@ test('malt, wort and gravity typed one after the other all stand as typed, in wh
     for (const second of names.filter((name) => name !== first)) {
       let [now, known] = [builtInHouse, nothingKnown];
       for (const name of [first, second, ...names.filter((each) => each !== first && each !== second)]) {
-        const entered = enter(now, name, typed[name], known);
+        const entered = enterFigure(now, name, typed[name], known);
         if ('problem' in entered) throw new Error(entered.problem);
         [now, known] = [entered.house, withGiven(known, name, 'measured')];
         for (const done of Object.keys(known.given) as (typeof first)[]) expect(now[done], `${name} ${done}`).toBe(typed[done]); // prettier-ignore
@@ -100,9 +100,9 @@ test('malt, wort and gravity typed one after the other all stand as typed, in wh
 
 test('what is not known gives way before what is, and a known final gravity stays', () => {
   const before = house({ finalGravity: 0.997 });
-  const volumeKnown = enter(before, 'originalGravity', 1.06, knowing('wortVolume', 'finalGravity'));
+  const volumeKnown = enterFigure(before, 'originalGravity', 1.06, knowing('wortVolume', 'finalGravity'));
   expect(volumeKnown).toMatchObject({ gives: 'maltPerMash', house: { wortVolume: 7500, originalGravity: 1.06, finalGravity: 0.997 } }); // prettier-ignore
-  const maltKnown = enter(before, 'originalGravity', 1.06, knowing('maltPerMash'));
+  const maltKnown = enterFigure(before, 'originalGravity', 1.06, knowing('maltPerMash'));
   expect(maltKnown).toMatchObject({
     house: { maltPerMash: kilograms(1500), originalGravity: gravity(1.06) },
   });
@@ -115,15 +115,15 @@ test('what is not known gives way before what is, and a known final gravity stay
 
 test('readings that cannot be together are refused in a sentence', () => {
   const known = knowing('maltPerMash', 'wortVolume');
-  expect(enter(builtInHouse, 'originalGravity', 1.1, known)).toHaveProperty(
+  expect(enterFigure(builtInHouse, 'originalGravity', 1.1, known)).toHaveProperty(
     'problem',
     expect.stringContaining('it cannot hold more than all of it'),
   );
-  expect(enter(builtInHouse, 'heartEnd', 400, known)).toHaveProperty(
+  expect(enterFigure(builtInHouse, 'heartEnd', 400, known)).toHaveProperty(
     'problem',
     expect.stringContaining('“400” was given'),
   );
-  expect(enter(house({ holds: 'readings' }), 'wortVolume', quantity('volume20', 7000), nothingKnown)).toMatchObject({ gave: [] }); // prettier-ignore
+  expect(enterFigure(house({ holds: 'readings' }), 'wortVolume', quantity('volume20', 7000), nothingKnown)).toMatchObject({ gave: [] }); // prettier-ignore
 });
 
 test('a figure that gave way is no longer called measured, and is again once it is typed', () => {
@@ -134,7 +134,7 @@ test('a figure that gave way is no longer called measured, and is again once it 
 
 test('yeast that nobody has given goes with the malt; what was given stays', () => {
   const typing = (known: Known) => {
-    const entered = enter(builtInHouse, 'maltPerMash', 3000, known);
+    const entered = enterFigure(builtInHouse, 'maltPerMash', 3000, known);
     return withYeast(entered, builtInHouse, 'maltPerMash', known);
   };
   // By hand: twice the malt, twice the yeast.
@@ -149,7 +149,7 @@ test('three readings of a mash stand as given, and an extract that nobody has gi
   const sizes = { maltPerMash: kilograms(6500), wortVolume: litres20(33_500) };
   const before = { ...builtInHouse, ...sizes, originalGravity: gravity(1.056) };
   const known = knowing('maltPerMash', 'wortVolume');
-  const entered = enter(before, 'originalGravity', 1.06, known);
+  const entered = enterFigure(before, 'originalGravity', 1.06, known);
   if ('problem' in entered) throw new Error(entered.problem);
   expect(entered.house).toMatchObject({ ...sizes, originalGravity: 1.06, holds: builtInHouse.holds });
   expect(entered.gave.map(({ figure }) => figure)).toEqual(['solubleExtract']);
@@ -157,26 +157,26 @@ test('three readings of a mash stand as given, and an extract that nobody has gi
   if ('refused' in efficiency) throw new Error(efficiency.refused);
   expect((entered.house.solubleExtract * 65 * efficiency.mash.efficiency) / 100 / extract).toBeCloseTo(1, 2); // the table is of brix, read to two places
   expect(
-    enter(before, 'originalGravity', 1.06, knowing('maltPerMash', 'wortVolume', 'solubleExtract')),
+    enterFigure(before, 'originalGravity', 1.06, knowing('maltPerMash', 'wortVolume', 'solubleExtract')),
   ).toHaveProperty('problem', expect.stringContaining('of the extract that the malt has'));
 });
 
 test('a house that holds its readings is not refused by an extract that nobody has given either', () => {
   const sizes = { maltPerMash: kilograms(6500), wortVolume: litres20(33_500) };
   const before = { ...builtInHouse, ...sizes, originalGravity: gravity(1.056), holds: 'readings' } as const;
-  const entered = enter(before, 'originalGravity', 1.06, knowing('maltPerMash', 'wortVolume'));
+  const entered = enterFigure(before, 'originalGravity', 1.06, knowing('maltPerMash', 'wortVolume'));
   expect(entered).toMatchObject({ house: { ...sizes, originalGravity: 1.06, holds: 'readings' } });
-  expect(enter(before, 'originalGravity', 1.06, knowing('solubleExtract'))).toHaveProperty('problem');
+  expect(enterFigure(before, 'originalGravity', 1.06, knowing('solubleExtract'))).toHaveProperty('problem');
 });
 
 test('readings that the malt can hold stand as given, and the efficiency follows', () => {
   const known = knowing('maltPerMash', 'wortVolume', 'finalGravity');
-  const entered = enter(builtInHouse, 'originalGravity', 1.055, known);
+  const entered = enterFigure(builtInHouse, 'originalGravity', 1.055, known);
   expect(entered).toMatchObject({ gave: [], gives: 'efficiency', house: { originalGravity: 1.055, solubleExtract: builtInHouse.solubleExtract } }); // prettier-ignore
 });
 
 test('a house with a name can hold its readings', () => {
-  expect(enter(builtInHouse, 'holds', 'readings', nothingKnown)).toMatchObject({
+  expect(enterFigure(builtInHouse, 'holds', 'readings', nothingKnown)).toMatchObject({
     house: { holds: 'readings' },
   });
 });

@@ -3,28 +3,28 @@ import { expect, test } from 'vitest';
 import type { AnyCalculator, AnyGiven } from '../../src/calculators/define.ts';
 import { calculators } from '../../src/calculators/index.ts';
 import { readSumLink, SUM_MARK } from '../../src/calculators/link.ts';
-import { decode, encode } from '../../src/house/codec.ts';
+import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse, builtInName } from '../../src/house/figures.ts';
-import { few } from '../../src/house/few.ts';
-import { linkOf, MARK, textOfLink, textOfShortLink } from '../../src/house/link.ts';
+import { fewProblems } from '../../src/house/few-problems.ts';
+import { linkOf, HOUSE_LINK_MARK, textOfLink, textOfShortLink } from '../../src/house/link.ts';
 import { nameProblem, plainName } from '../../src/house/name.ts';
 import { freeName, readShelf, withHouse, withoutHouse } from '../../src/house/shelf.ts';
 
 test('a link to a house has at most twenty thousand characters', async () => {
   // Four signs carry three letters: 14,994 letters take 19,992 signs, and with the seven of “#house=” 19,999; one letter more takes two signs.
   const text = 'm'.repeat(14_994);
-  expect(MARK).toHaveLength(7);
+  expect(HOUSE_LINK_MARK).toHaveLength(7);
   expect(linkOf(text)).toHaveLength(19_999);
   expect(textOfLink(linkOf(text))).toBe(text);
   expect(textOfLink(linkOf(`${text}m`))).toBe('');
-  expect(textOfLink(`${MARK}${'bW1t'.repeat(4998)}`.padEnd(20_000, '='))).toBe(''); // as long as may be, and damaged
+  expect(textOfLink(`${HOUSE_LINK_MARK}${'bW1t'.repeat(4998)}`.padEnd(20_000, '='))).toBe(''); // as long as may be, and damaged
   expect(await textOfShortLink(`#house=1~${'A'.repeat(20_000)}`)).toBe('');
 });
 
 test('a saved house of four hundred thousand characters is read, and not of one more', () => {
-  const text = encode({ name: builtInName, house: builtInHouse });
-  expect(decode(text.padEnd(400_000))).toMatchObject({ isHouse: true, problems: [] });
-  const { isHouse, problems } = decode(text.padEnd(400_001));
+  const text = encodeHouse({ name: builtInName, house: builtInHouse });
+  expect(decodeHouse(text.padEnd(400_000))).toMatchObject({ isHouse: true, problems: [] });
+  const { isHouse, problems } = decodeHouse(text.padEnd(400_001));
   expect(isHouse).toBe(false);
   expect(problems).toEqual(['The text is 400001 characters long; a house has at most 400000.']);
 });
@@ -48,7 +48,7 @@ test('a name has at most eighty letters, three marks on each, and something that
 }); // prettier-ignore
 
 test('sixty problems are told, and of more how many there are', () => {
-  const told = (count: number) => few(Array.from({ length: count }, (_, i) => `${i}`));
+  const told = (count: number) => fewProblems(Array.from({ length: count }, (_, i) => `${i}`));
   expect([told(60).length, told(60).at(-1)]).toEqual([60, '59']);
   expect([told(62).length, told(62).at(-1)]).toEqual([61, '2 further things in it cannot be used either.']);
 });

@@ -8,14 +8,14 @@ import { lineWithPlant } from '../../src/core/plant/line.ts';
 import { count } from '../../src/core/quantity.ts';
 import { cardFigures, saidOnCard } from '../../src/house/card-figures.ts';
 import { conditions } from '../../src/house/conditions.ts';
-import { decode, encode } from '../../src/house/codec.ts';
+import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { goBy, lineIn, lineOf, problemOfHouse } from '../../src/house/line-of.ts';
+import { reckonBy, lineIn, lineOf, problemOfHouse } from '../../src/house/line-of.ts';
 import { wayWith } from '../../src/house/line-with.ts';
 import { bottlesPart } from '../../src/house/parts/bottles.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
 import { figureText } from '../../src/house/prose.ts';
-import { propose, wayOf } from '../../src/house/propose.ts';
+import { proposeFigure, wayOf } from '../../src/house/propose.ts';
 import { answer, apart } from '../core/draw.ts';
 import { plainPlant, stills } from '../core/plants.ts';
 
@@ -101,36 +101,36 @@ test('a house with three distillations goes by them in every figure, and its fig
   const way = wayWith({ plant });
   const high = { ...builtInHouse, heartEnd: 78 } as House;
   try {
-    goBy(way);
+    reckonBy(way);
     expect(lineOf({ ...builtInHouse }).heart).toEqual(answer(lineWithPlant(builtInHouse, { ...plainPlant, scheme: 'thrice' })).heart);
     expect(lineIn(high)).not.toHaveProperty('refused');
     expect(lineOf(builtInHouse).heart).toEqual(answer(line(builtInHouse)).heart); // as the page was built
     // A heart that ends at 78 % vol cannot be had from two distillations of such stills, and can from three.
     expect(line(high)).toHaveProperty('refused');
-    expect(propose(builtInHouse, 'heartEnd', 78)).toHaveProperty('problem');
-    expect(propose({ ...builtInHouse }, 'heartEnd', 78, undefined, wayOf({ ...builtInHouse }))).not.toHaveProperty('problem');
-    expect(propose({ ...builtInHouse }, 'heartEnd', 86, undefined, wayOf({ ...builtInHouse }))).toHaveProperty('problem');
+    expect(proposeFigure(builtInHouse, 'heartEnd', 78)).toHaveProperty('problem');
+    expect(proposeFigure({ ...builtInHouse }, 'heartEnd', 78, undefined, wayOf({ ...builtInHouse }))).not.toHaveProperty('problem');
+    expect(proposeFigure({ ...builtInHouse }, 'heartEnd', 86, undefined, wayOf({ ...builtInHouse }))).toHaveProperty('problem');
   } finally {
-    goBy(line);
+    reckonBy(line);
   }
   expect(problemOfHouse(high, {})).toContain('78');
-  const read = decode(encode({ name: 'Three', house: high, parts: { plant } }));
+  const read = decodeHouse(encodeHouse({ name: 'Three', house: high, parts: { plant } }));
   expect(read.problems).toEqual([]);
   expect(read.house.heartEnd).toBe(78);
-  expect(decode(encode({ name: 'Two', house: high })).problems).toHaveLength(1);
+  expect(decodeHouse(encodeHouse({ name: 'Two', house: high })).problems).toHaveLength(1);
   expect(lineOf(high).house).toBe(builtInHouse); // until its stills are fetched, there is a line to show
 }); // prettier-ignore
 
 test('stills that find no balance leave the line of two', () => {
   const way = wayWith({ plant: { ...plainPlant, scheme: 'thrice', intermediateStills: [] } });
   try {
-    goBy(way);
+    reckonBy(way);
     const house = { ...builtInHouse };
     expect(lineIn(house)).toHaveProperty('refused');
     expect(lineOf(house)).toEqual(answer(line(house)));
-    expect(propose(house, 'heartEnd', 63, undefined, wayOf(house))).not.toHaveProperty('problem');
+    expect(proposeFigure(house, 'heartEnd', 63, undefined, wayOf(house))).not.toHaveProperty('problem');
   } finally {
-    goBy(line);
+    reckonBy(line);
   }
   const alike = answer(
     wayWith({ plant: { ...plainPlant, washStills: [stills(3, 2000, 0.3)] } })(builtInHouse),

@@ -4,16 +4,17 @@ import { yearOfMalts } from '../../src/core/malting/grist.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
-import { malts } from '../../src/house/parts/malts.ts';
+import { maltsPart } from '../../src/house/parts/malts.ts';
 import { readPart } from '../../src/house/parts/part.ts';
 
 const plain = { mass: 1500, moisture: 4.5, extract: 77, fermentability: 87, phenols: 1 };
 const grist = { name: 'Plain', weeks: 40, malts: [plain] };
-const read = (campaigns: readonly unknown[], basis: unknown = 'as-is') => malts.read({ basis, campaigns });
+const read = (campaigns: readonly unknown[], basis: unknown = 'as-is') =>
+  maltsPart.read({ basis, campaigns });
 
 test('a year comes back as it was given', () => {
   const given = { basis: 'dry', campaigns: [grist, { ...grist, name: 'Peated', malts: [plain, plain] }] };
-  expect(malts.read(given)).toEqual({ value: given, problems: [] });
+  expect(maltsPart.read(given)).toEqual({ value: given, problems: [] });
 });
 
 for (const [what, wrong, says] of [
@@ -39,7 +40,7 @@ test('a basis that is none is told and taken as the malt as it is', () => {
 });
 
 test('the built-in house mashes the weeks of its year, and its malts together are its own malt to a tenth', () => {
-  const { value, problems } = readPart(malts, builtInParts.malts);
+  const { value, problems } = readPart(maltsPart, builtInParts.malts);
   expect(problems).toEqual([]);
   const year = yearOfMalts(value.campaigns, value.basis, builtInHouse.mashesPerWeek);
   if (isRefusal(year)) throw new Error(year.refused);

@@ -7,7 +7,7 @@ import { count } from '../../src/core/quantity.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { movedBetween } from '../../src/house/moved.ts';
-import { changeFigure, takeBack } from '../../src/browser/change-figure.ts';
+import { changeFigure, takeChangeBack } from '../../src/browser/change-figure.ts';
 import { lastTrial } from '../../src/browser/house-store.ts';
 
 const MADE = ['heart.volume', 'heart.strength', 'heart.alcohol', 'bottling.bottlesPerYear'];
@@ -62,6 +62,6 @@ test('moving one figure on and on is one change, from where it stood first', () 
   for (const by of [0.5, 1, 1.5]) expect(changeFigure('heartEnd', first - by)).toBeUndefined();
   expect(changeFigure('heartEnd', -5)).toBeDefined(); // refused, and the change stands
   expect(lastTrial()).toMatchObject({ before: { heartEnd: first }, after: { heartEnd: first - 1.5 } });
-  takeBack();
+  takeChangeBack();
   expect(lastTrial()).toBeUndefined();
 });

@@ -1,6 +1,6 @@
 // The parts of a house: carried by its text as they are, read strictly where they are used, and taken away when empty.
 import { expect, test } from 'vitest';
-import { decode, encode } from '../../src/house/codec.ts';
+import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse, builtInName } from '../../src/house/figures.ts';
 import { linkOf, textOfShortLink } from '../../src/house/link.ts';
 import { linkIfItFits } from '../../src/house/pack.ts';
@@ -27,35 +27,35 @@ const textWith = (parts: string) =>
 
 test('a house comes back with its parts from a text, from the shelf and from a link', async () => {
   const parts = { plant: [3, 4], facts: { 'year of the first cask': 1898 } };
-  const text = encode({ ...sallowby, parts });
-  expect(decode(text)).toEqual({ ...sallowby, parts, problems: [], isHouse: true, isNamed: true });
+  const text = encodeHouse({ ...sallowby, parts });
+  expect(decodeHouse(text)).toEqual({ ...sallowby, parts, problems: [], isHouse: true, isNamed: true });
   expect(await textOfShortLink(linkIfItFits(text)!)).toBe(text);
   expect(readShelf(JSON.stringify(withHouse({}, 'Sallowby', text))).shelf['Sallowby']).toBe(text);
-  expect(JSON.parse(encode(sallowby))).not.toHaveProperty('parts');
+  expect(JSON.parse(encodeHouse(sallowby))).not.toHaveProperty('parts');
 });
 
 test('a house with more than a link can carry has none, and still comes back from its text', () => {
   // Digits of powers of seven: a link is packed, and these do not become shorter than their three bits and a bit.
   const parts = { stock: Array.from({ length: 300 }, (_, i) => ({ name: String(7n ** BigInt(1100 + i)) })) };
-  const text = encode({ ...sallowby, parts });
+  const text = encodeHouse({ ...sallowby, parts });
   expect(linkOf(text).length).toBeGreaterThan(20_000);
   expect(linkIfItFits(text)).toBeUndefined();
-  expect(decode(text)).toMatchObject({ parts, problems: [] });
+  expect(decodeHouse(text)).toMatchObject({ parts, problems: [] });
 });
 
 test('a text of version 1 is read, and one that is longer than 400,000 characters is not', () => {
   const old = '{"format":"malt-spirit-handbook/house","version":1,"name":"Sallowby","figures":{"heartEnd":60}}';
-  expect(decode(old)).toMatchObject({ name: 'Sallowby', house: { heartEnd: 60 }, problems: [], isHouse: true });
-  expect(JSON.parse(encode(decode(old)))).toMatchObject({ version: 2 });
-  expect(decode(textWith(`{"plant":"${'x'.repeat(400_000)}"}`)).problems.join()).toContain('a house has at most 400000');
+  expect(decodeHouse(old)).toMatchObject({ name: 'Sallowby', house: { heartEnd: 60 }, problems: [], isHouse: true });
+  expect(JSON.parse(encodeHouse(decodeHouse(old)))).toMatchObject({ version: 2 });
+  expect(decodeHouse(textWith(`{"plant":"${'x'.repeat(400_000)}"}`)).problems.join()).toContain('a house has at most 400000');
 }); // prettier-ignore
 
 test('a part is read by its own reader, what it cannot use is told, and nothing given is the empty value', () => {
-  const { parts } = decode(textWith('{"plant":[3,"four",5]}'));
+  const { parts } = decodeHouse(textWith('{"plant":[3,"four",5]}'));
   expect(readPart(tuns, parts.plant)).toEqual({ value: [3, 5], problems: ['Tuns: string given.'] });
   expect(readPart(tuns, parts.plant)).toBe(readPart(tuns, parts.plant));
   expect(readPart(tuns, parts.stock)).toEqual({ value: [], problems: [] });
-  expect(readPart(tuns, decode(textWith('{"plant":null}')).parts.plant).problems).toHaveLength(1);
+  expect(readPart(tuns, decodeHouse(textWith('{"plant":null}')).parts.plant).problems).toHaveLength(1);
 });
 
 test('a part that is empty is not kept', () => {
@@ -94,12 +94,12 @@ test('no reader of a part throws, floods, or takes what it does not know', () =>
 });
 
 test('parts that are nested too deep to be written again are told of, and so are those that are none', () => {
-  const deep = decode(textWith(`{"plant":${nested(45_000)},"facts":{"a":1}}`));
+  const deep = decodeHouse(textWith(`{"plant":${nested(45_000)},"facts":{"a":1}}`));
   expect(deep.problems).toEqual(['“plant” is not a part of a house that this handbook can read.']);
   expect(deep.parts).toEqual({ facts: { a: 1 } });
   for (const key of prototypeKeys)
-    expect(decode(textWith(`{"${key}":{"x":1}}`)).problems.join()).toContain(`“${key}” is not a part`);
+    expect(decodeHouse(textWith(`{"${key}":{"x":1}}`)).problems.join()).toContain(`“${key}” is not a part`);
   for (const none of ['null', '7', '[]', '"x"'])
-    expect(decode(textWith(none)).problems.join()).toContain('is not a part of a house');
+    expect(decodeHouse(textWith(none)).problems.join()).toContain('is not a part of a house');
   expect(Object.prototype).not.toHaveProperty('x');
 });

@@ -1,7 +1,7 @@
 // The part “plant”: what can be read of a house's vessels, and the sentence for each that cannot be.
 import { expect, test } from 'vitest';
 import { chargesOf } from '../../src/core/plant/charges.ts';
-import { fits } from '../../src/core/plant/fits.ts';
+import { plantFits } from '../../src/core/plant/fits.ts';
 import { lineWithPlant } from '../../src/core/plant/line.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
@@ -60,7 +60,7 @@ test('the built-in house’s vessels run its week: a charge of each still to a m
   const charges = answer(chargesOf(builtInHouse, plant));
   expect(charges.wash.map(({ aMash }) => aMash)).toEqual([1]);
   expect(charges.spirit.map(({ aMash }) => aMash)).toEqual([1]);
-  expect(fits(line, plant, charges).flatMap(({ says }) => says ?? [])).toEqual([]);
+  expect(plantFits(line, plant, charges).flatMap(({ says }) => says ?? [])).toEqual([]);
 });
 
 test('usual values stay marked until they are given, and what an older text gave is not marked', () => {

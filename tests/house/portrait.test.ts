@@ -8,10 +8,10 @@ import { builtInHouse } from '../../src/house/figures.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
 import { plantPart } from '../../src/house/parts/plant.ts';
-import { stock } from '../../src/house/parts/stock.ts';
-import { figuresIn, ownWords, roomNames, type HowKnown } from '../../src/house/portrait.ts';
-import { fitted, inRanks, inTiers, wrapped } from '../../src/house/portrait-layout.ts';
-import { footOf } from '../../src/house/portrait-says.ts';
+import { stockPart } from '../../src/house/parts/stock.ts';
+import { figuresOfRoom, ownWords, portraitRoomNames, type HowKnown } from '../../src/house/portrait.ts';
+import { letterHeight, inRanks, inTiers, wrappedLines } from '../../src/house/portrait-layout.ts';
+import { portraitFoot } from '../../src/house/portrait-says.ts';
 import { caskMix, namesOfCasks, vesselsIn } from '../../src/house/portrait-vessels.ts';
 import { plainPlant, stills } from '../core/plants.ts';
 
@@ -23,7 +23,7 @@ const ways = (isBuiltIn: boolean, of: Partial<Record<FigureId, FigureStanding>>,
   counted: (id) => counted[id],
 }); // prettier-ignore
 const figures = (of: Line, known: HowKnown, left = nobody) =>
-  roomNames.flatMap((room) => figuresIn(room, of, known, left));
+  portraitRoomNames.flatMap((room) => figuresOfRoom(room, of, known, left));
 const texts = (...given: Parameters<typeof figures>) =>
   Object.fromEntries(figures(...given).map(({ id, text }) => [id, spaced(text)]));
 const harrowmere = plantPart.read(builtInParts.plant).value;
@@ -80,7 +80,7 @@ test('what is not known is left out, an estimate that is the built-in house’s 
     ['maltPerMash', 'set'],
   ]);
   expect(texts(larger, known)).toEqual({ maltPerYear: '1,794,000 kg', maltPerMash: '6,500 kg' }); // 6.5 t × 6 × 46
-  expect(footOf(found, larger, known, () => true, true)).toEqual([
+  expect(portraitFoot(found, larger, known, () => true, true)).toEqual([
     '2 figures: 1 set and 1 (○) our estimate.',
     'An estimate hangs on what the house has not given.',
     'Where the house has named no vessel, one stands as a sign.',
@@ -94,7 +94,7 @@ test('the foot says whether what was counted agrees, and by how much it does not
   const strength = builtInLine().heart.strength;
   const foot = (counted: Partial<Record<FigureId, number>>, hangs = false) => {
     const known = ways(true, { maltPerMash: 'set' }, 'computed', counted);
-    return footOf(figures(builtInLine(), known), builtInLine(), known, () => hangs, false).slice(1);
+    return portraitFoot(figures(builtInLine(), known), builtInLine(), known, () => hangs, false).slice(1);
   };
   expect(foot({})).toEqual(['What is computed follows from what is given; nothing was counted to hold against it.']); // prettier-ignore
   expect(foot({ heartStrength: strength + 0.05 })).toEqual(['What was counted agrees with the rest.']);
@@ -105,11 +105,11 @@ test('the foot says whether what was counted agrees, and by how much it does not
   expect(foot({ maltPerYear: 207_000 }, true)).toEqual(['1 that was counted cannot be held against the rest, as not all of that is known.']); // prettier-ignore
   const impossible = line({ ...builtInHouse, originalGravity: 1.03, finalGravity: 0.985 } as typeof builtInHouse) as Line; // prettier-ignore
   const known = ways(true, {}, 'computed');
-  expect(footOf(figures(impossible, known), impossible, known, () => false, false)[1]).toBe('Those of the fermenting do not agree with each other.'); // prettier-ignore
+  expect(portraitFoot(figures(impossible, known), impossible, known, () => false, false)[1]).toBe('Those of the fermenting do not agree with each other.'); // prettier-ignore
 });
 
 test('casks are of the register, else of what is filled, else of no told size', () => {
-  const { groups } = stock.read(builtInParts.stock).value;
+  const { groups } = stockPart.read(builtInParts.stock).value;
   expect(namesOfCasks(caskMix(groups, builtInHouse))).toBe('barrels, hogsheads, quarter casks and butts');
   const filled = caskMix([], { barrels: 20, hogsheads: 50 });
   expect([...filled]).toEqual([[200, 20], [250, 50], [500, 30]]); // prettier-ignore
@@ -139,6 +139,6 @@ test('vessels and casks stay between their walls, above the floor, and are all t
 test('words are one bounded line, long names shrink, and a long foot is broken where there are spaces', () => {
   expect(ownWords('  Since\n1890 \u202e <b>x</b>\u0000 ')).toBe('Since 1890 <b>x</b>');
   expect([...ownWords('🥃'.repeat(300))]).toHaveLength(100);
-  expect(Number(fitted('x'.repeat(80), 11, 230, 0.86))).toBeLessThanOrEqual(230 / (80 * 0.86));
-  expect(wrapped('one two three four', 9)).toEqual(['one two', 'three', 'four']);
+  expect(Number(letterHeight('x'.repeat(80), 11, 230, 0.86))).toBeLessThanOrEqual(230 / (80 * 0.86));
+  expect(wrappedLines('one two three four', 9)).toEqual(['one two', 'three', 'four']);
 });

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { mashesIn } from '../../src/core/line/ledger.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
-import { countsWhole, figureText, wholeOf } from '../../src/house/prose.ts';
+import { countsWhole, figureText, wholeCountOf } from '../../src/house/prose.ts';
 import { withoutUnit } from '../../src/house/without-unit.ts';
 
 const built = builtInLine();
@@ -30,11 +30,11 @@ test('decimals: as few as a given figure needs, three for a gravity, as many as 
 
 test('things are counted whole from ten on: casks to fill up, bottles filled down', () => {
   expect(['casks.perMash', 'bottling.bottles', 'malt.mass'].map(countsWhole)).toEqual(['up', 'down', undefined]);
-  const casks = (mean: number) => wholeOf('casks.perMash', mean);
+  const casks = (mean: number) => wholeCountOf('casks.perMash', mean);
   expect([9.9, 10, 10.2, 10 + 1e-9, 4.15].map(casks)).toEqual([9.9, 10, 11, 10, 4.15]);
-  const bottles = (mean: number) => wholeOf('bottling.bottles', mean);
+  const bottles = (mean: number) => wholeCountOf('bottling.bottles', mean);
   expect([9.9, 10.9, 11 - 1e-9, 1452.6].map(bottles)).toEqual([9.9, 10, 11, 1452]);
-  expect(wholeOf('malt.mass', 1452.6)).toBe(1452.6);
+  expect(wholeCountOf('malt.mass', 1452.6)).toBe(1452.6);
 }); // prettier-ignore
 
 test('a column whose head names the unit has the number alone', () => {

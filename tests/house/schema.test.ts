@@ -3,7 +3,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { expect, test } from 'vitest';
 import { countedIds } from '../../src/core/figures/standing.ts';
 import { figureTable } from '../../src/core/figures/index.ts';
-import { decode, encode } from '../../src/house/codec.ts';
+import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
 import {
   builtInHouse,
   builtInName,
@@ -27,14 +27,14 @@ const house = (change: object, parts?: object) => ({
 /** Held against both doors. */
 function bothTake(text: object, taken: boolean) {
   const known = (text as { parts?: { known?: unknown } }).parts?.known;
-  const { problems } = decode(JSON.stringify(text));
+  const { problems } = decodeHouse(JSON.stringify(text));
   const all = [...problems, ...(known === undefined ? [] : knownPart.read(known).problems)];
   expect(isValid(text), JSON.stringify(text).slice(0, 120)).toBe(taken);
   expect(all.length === 0, all.join()).toBe(taken);
 }
 
 test('the built-in house, and one of an older version, are valid', () => {
-  expect(isValid(JSON.parse(encode({ name: builtInName, house: builtInHouse })))).toBe(true);
+  expect(isValid(JSON.parse(encodeHouse({ name: builtInName, house: builtInHouse })))).toBe(true);
   bothTake({ ...house({ heartEnd: 60 }), version: 1 }, true);
   bothTake({ ...house({}), version: 3 }, false);
   bothTake({ ...house({}), format: 'another' }, false);

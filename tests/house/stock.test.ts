@@ -1,15 +1,15 @@
 // The register as a part of the house and as a table: what is given comes back, and every row that cannot be is named.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fieldNames, fields, type CaskGroup } from '../../src/core/stock/group.ts';
+import { groupFieldNames, groupFields, type CaskGroup } from '../../src/core/stock/group.ts';
 import { rowsOf, separatorOf } from '../../src/core/reading/separated.ts';
 import { csvOf } from '../../src/exercises/csv.ts';
-import { decode, encode } from '../../src/house/codec.ts';
+import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
 import { readPart } from '../../src/house/parts/part.ts';
-import { stock, type Stock } from '../../src/house/parts/stock.ts';
-import { readTable, tableOf } from '../../src/house/parts/stock-csv.ts';
+import { stockPart, type Stock } from '../../src/house/parts/stock.ts';
+import { readStockTable, stockTable } from '../../src/house/parts/stock-csv.ts';
 import { injections } from '../hostile-texts.ts';
 
 const plain: CaskGroup = {
@@ -20,11 +20,11 @@ const plain: CaskGroup = {
   filledVolume: 195,
   filledStrength: 63.5,
 };
-const read = (groups: readonly unknown[], beside = {}) => stock.read({ ...beside, groups });
+const read = (groups: readonly unknown[], beside = {}) => stockPart.read({ ...beside, groups });
 
 /** Any group that the register takes. */
 const choice = (name: 'wood' | 'held' | 'firing' | 'storeKind' | 'laid' | 'owner') => {
-  const field = fields[name];
+  const field = groupFields[name];
   return fc.constantFrom(...(field.is === 'choice' ? Object.keys(field.options) : []));
 };
 const word = fc.stringMatching(/^[A-Za-z=+@-][A-Za-z0-9 ,;"=-]{0,20}[a-z]$/);
@@ -53,12 +53,12 @@ describe('the part', () => {
           emptied: 7,
           groups: all,
         };
-        expect(stock.read(given)).toEqual({ value: given, problems: [] });
-        const { parts, problems } = decode(
-          encode({ name: 'Sallowby', house: builtInHouse, parts: { stock: given } }),
+        expect(stockPart.read(given)).toEqual({ value: given, problems: [] });
+        const { parts, problems } = decodeHouse(
+          encodeHouse({ name: 'Sallowby', house: builtInHouse, parts: { stock: given } }),
         );
         expect(problems).toEqual([]);
-        expect(readPart(stock, parts.stock).value).toEqual(given);
+        expect(readPart(stockPart, parts.stock).value).toEqual(given);
       }),
     );
   });
@@ -66,9 +66,9 @@ describe('the part', () => {
   test('300 groups with all that can be said of them go into a house’s text', () => {
     const long = 'W'.repeat(40);
     const full: CaskGroup = { ...plain, name: long, wood: 'american', held: 'nothing', fill: 2, firing: 'toasted', store: long, storeKind: 'palletised', regauged: '2021-03-14', regaugedVolume: 171.25, regaugedStrength: 61.25, laid: 'elsewhere', owner: 'house' };
-    const text = encode({ name: 'Sallowby', house: builtInHouse, parts: { stock: { groups: Array.from({ length: 500 }, () => full) } } });
-    expect(decode(text).problems).toEqual([]);
-    expect(readPart(stock, decode(text).parts.stock)).toMatchObject({ problems: [], value: { groups: { length: 500 } } });
+    const text = encodeHouse({ name: 'Sallowby', house: builtInHouse, parts: { stock: { groups: Array.from({ length: 500 }, () => full) } } });
+    expect(decodeHouse(text).problems).toEqual([]);
+    expect(readPart(stockPart, decodeHouse(text).parts.stock)).toMatchObject({ problems: [], value: { groups: { length: 500 } } });
   }); // prettier-ignore
 
   for (const [what, wrong, says] of [
@@ -110,7 +110,7 @@ describe('the part', () => {
   }); // prettier-ignore
 
   test('the built-in house has a register, and all of it can be read', () => {
-    const { value, problems } = readPart(stock, builtInParts.stock);
+    const { value, problems } = readPart(stockPart, builtInParts.stock);
     expect(problems).toEqual([]);
     expect(value.groups.length).toBeGreaterThan(4);
   });
@@ -126,7 +126,7 @@ describe('a register of single casks', () => {
   const rows = Array.from({ length: 10_000 }, (_, i) => row(i));
 
   test('ten thousand rows come in as groups: no cask, litre or alcohol is lost, and it is told', () => {
-    const { groups, problems, how } = readTable([head, ...rows].join('\n'));
+    const { groups, problems, how } = readStockTable([head, ...rows].join('\n'));
     expect(problems).toEqual([]);
     expect(how).toContain(`10,000 rows make ${groups.length} groups`);
     expect(groups.length).toBeLessThanOrEqual(500);
@@ -142,13 +142,13 @@ describe('a register of single casks', () => {
     expect([...years].toSorted()).toEqual(['2006', '2007', '2008', '2009', '2010', '2011', '2012', '2013']);
     for (const year of years)
       expect(groups.reduce((all, { casks, filled }) => (filled.startsWith(year) ? all + casks : all), 0)).toBe(1250);
-    expect(readPart(stock, { groups })).toMatchObject({ problems: [] });
+    expect(readPart(stockPart, { groups })).toMatchObject({ problems: [] });
   });
 
   test('up to five hundred rows stay as they are, and more groups that differ are refused', () => {
-    expect(readTable([head, ...rows.slice(0, 500)].join('\n')).groups[1]).toMatchObject({ name: 'Cask 1', casks: 1 });
+    expect(readStockTable([head, ...rows.slice(0, 500)].join('\n')).groups[1]).toMatchObject({ name: 'Cask 1', casks: 1 });
     const differing = Array.from({ length: 501 }, (_, i) => `Cask,1,${100 + i},2010-01-01,90,63,1,Here,,,`);
-    const { groups, problems } = readTable([head, ...differing].join('\n'));
+    const { groups, problems } = readStockTable([head, ...differing].join('\n'));
     expect(groups).toHaveLength(500);
     expect(problems).toEqual(['The register keeps 500 groups; the table has 501, casks that are alike put together.']);
   });
@@ -158,25 +158,25 @@ describe('the table', () => {
   test('what goes out as a table comes in again, with each of the three separators', () => {
     fc.assert(
       fc.property(fc.array(groups, { minLength: 1, maxLength: 8 }), (all) => {
-        const text = csvOf(tableOf(all));
-        expect(readTable(text)).toMatchObject({ groups: all, problems: [] });
+        const text = csvOf(stockTable(all));
+        expect(readStockTable(text)).toMatchObject({ groups: all, problems: [] });
         const rows = rowsOf(text, ',');
         for (const sign of [';', '\t'])
-          expect(readTable(rows.map((row) => row.map((cell) => `"${cell.replaceAll('"', '""')}"`).join(sign)).join('\n')).groups).toEqual(all);
+          expect(readStockTable(rows.map((row) => row.map((cell) => `"${cell.replaceAll('"', '""')}"`).join(sign)).join('\n')).groups).toEqual(all);
       }),
     );
   }); // prettier-ignore
 
   test('a name that a spreadsheet would take for a formula goes out behind an apostrophe', () => {
     for (const formula of injections.filter((text) => /^[=+\-@]/.test(text)))
-      expect(csvOf(tableOf([{ ...plain, name: formula }]))).not.toMatch(/(^|[,;\t\n"])[=+\-@]/);
-    expect(csvOf(tableOf([{ ...plain, name: '=1+1' }]))).toContain("'=1+1");
+      expect(csvOf(stockTable([{ ...plain, name: formula }]))).not.toMatch(/(^|[,;\t\n"])[=+\-@]/);
+    expect(csvOf(stockTable([{ ...plain, name: '=1+1' }]))).toContain("'=1+1");
   });
 
   const heading = 'Name;Casks;Size (L);Filled on;Filled with (L);Filled at (% vol)';
   test('semicolons, decimal commas and British days, headings without their units, and empty rows', () => {
     const text = `name;CASKS;Size;Filled on;Filled with;Filled at\n\nA1;40;200;14/03/2016;195,5;63,5\r\n;;;;;\nB2;1.200;250;2016-3;240;63`;
-    const { groups: found, problems, how } = readTable(text);
+    const { groups: found, problems, how } = readStockTable(text);
     expect(found).toEqual([{ ...plain, filledVolume: 195.5 }]);
     expect(problems).toEqual(['Row 5 (“B2”): Casks: “1.2” was given; it must be a whole number. It has 1 more.'].map((each) => expect.stringContaining(each.slice(0, 20)) as string));
     expect(how).toContain('semicolons');
@@ -184,33 +184,33 @@ describe('the table', () => {
   }); // prettier-ignore
 
   test('a month first is no day, and a day is never guessed', () => {
-    const { groups: found, problems } = readTable(`${heading}\nA1;40;200;03/25/2016;195;63.5\nA2;40;200;March 2016;195;63.5`);
+    const { groups: found, problems } = readStockTable(`${heading}\nA1;40;200;03/25/2016;195;63.5\nA2;40;200;March 2016;195;63.5`);
     expect(found).toEqual([]);
     expect(problems.map((each) => each.slice(0, 24))).toEqual(['Row 2 (“A1”): Filled on:', 'Row 3 (“A2”): Filled on:']);
-    expect(readTable(`${heading}\nA1;40;200;04/03/2016;195;63.5`).groups[0]!.filled).toBe('2016-03-04');
+    expect(readStockTable(`${heading}\nA1;40;200;04/03/2016;195;63.5`).groups[0]!.filled).toBe('2016-03-04');
   }); // prettier-ignore
 
   test('units in a cell are read, and choices by their words', () => {
-    const { groups: found } = readTable('Casks,Size (L),Filled on,Filled with (L),Filled at (% vol),Wood,Held before\n3,0.25 m³,2016,240 litres,63.5 % vol,american oak,SHERRY');
+    const { groups: found } = readStockTable('Casks,Size (L),Filled on,Filled with (L),Filled at (% vol),Wood,Held before\n3,0.25 m³,2016,240 litres,63.5 % vol,american oak,SHERRY');
     expect(found).toEqual([{ casks: 3, size: 250, filled: '2016', filledVolume: 240, filledStrength: 63.5, wood: 'american', held: 'sherry' }]);
   }); // prettier-ignore
 
   test('a size may be a name, and a number is never about so many', () => {
-    const { groups: found, problems } = readTable(`${heading}\nA1;4;Quarter Casks;2016;120;63.5\nA2;about 40;hogshead;2016;240;63.5\nA3;4;constructor;2016;240;63.5`);
+    const { groups: found, problems } = readStockTable(`${heading}\nA1;4;Quarter Casks;2016;120;63.5\nA2;about 40;hogshead;2016;240;63.5\nA3;4;constructor;2016;240;63.5`);
     expect(found.map(({ size }) => size)).toEqual([125]);
     expect(problems.map((each) => each.slice(0, 21))).toEqual(['Row 3 (“A2”): Casks: ', 'Row 4 (“A3”): Size (L']);
   }); // prettier-ignore
 
   test('columns that are missing, strange or twice are told, and a row with too many cells is not taken', () => {
-    expect(readTable('Name;Casks\nA1;4').problems.join()).toContain('there is none for “Size (L)”, “Filled on”');
-    const { groups: found, problems } = readTable(`${heading};Rick;Casks\nA1;40;200;2016-03-14;195;63.5;7;9\nA2;40;200;2016-03-14;195;63.5;7;9;9`);
+    expect(readStockTable('Name;Casks\nA1;4').problems.join()).toContain('there is none for “Size (L)”, “Filled on”');
+    const { groups: found, problems } = readStockTable(`${heading};Rick;Casks\nA1;40;200;2016-03-14;195;63.5;7;9\nA2;40;200;2016-03-14;195;63.5;7;9;9`);
     expect(found).toEqual([plain]);
     expect(problems).toEqual(['The column “Rick” is not one of the register’s and would not be kept.', 'The column “Casks” is there twice; the first is read.', 'Row 3 (“A2”): it has more cells than there are headings.']);
   }); // prettier-ignore
 
   test('every bad row is named, however many there are', () => {
     const rows = Array.from({ length: 400 }, (_, i) => `G${i};${i % 100 === 7 ? 4 : -1};200;2016-03-14;195;63.5`);
-    const { groups: found, problems } = readTable([heading, ...rows].join('\n'));
+    const { groups: found, problems } = readStockTable([heading, ...rows].join('\n'));
     expect(found).toHaveLength(4);
     const named = problems.flatMap((problem) => [...problem.matchAll(/(?:Row |, |: )(\d+)(?: to (\d+))?(?=[,. ]|$)/g)].flatMap(([, from, to]) => Array.from({ length: Number(to ?? from) - Number(from) + 1 }, (_, i) => Number(from) + i)));
     expect(new Set(named).size).toBe(396);
@@ -218,7 +218,7 @@ describe('the table', () => {
 
   test('a table of fifty million characters is refused in one sentence, before it is read', () => {
     const start = performance.now();
-    const { groups: found, problems } = readTable('x'.repeat(50_000_000));
+    const { groups: found, problems } = readStockTable('x'.repeat(50_000_000));
     expect([found.length, problems.length]).toEqual([0, 1]);
     expect(performance.now() - start).toBeLessThan(200);
   });
@@ -226,7 +226,7 @@ describe('the table', () => {
   test('no text makes the reader of tables throw or go on without end', () => {
     const texts = [...injections, '', '\n', '"', '""', ';', `${heading}\n"`, `${heading}\n${'"'.repeat(1001)}`, `${heading}\n${';'.repeat(100_000)}`, '\ufeff', '\r\r\r', 'a\u0000b'];
     for (const text of texts) {
-      const { groups: found, problems } = readTable(text);
+      const { groups: found, problems } = readStockTable(text);
       expect(found).toEqual([]);
       expect(problems.length).toBeLessThan(50);
     }
@@ -234,7 +234,7 @@ describe('the table', () => {
   }); // prettier-ignore
 
   test('every heading is a plain word or two, and none is another’s', () => {
-    const labels = fieldNames.map((name) => fields[name].label);
+    const labels = groupFieldNames.map((name) => groupFields[name].label);
     expect(new Set(labels).size).toBe(labels.length);
     for (const label of labels) expect(label).toMatch(/^[A-Z][a-z]+( [a-z]+){0,2}( \((L|% vol)\))?$/);
   });

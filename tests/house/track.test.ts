@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { placeOn } from '../../src/house/track.ts';
+import { moveOnTrack } from '../../src/house/track.ts';
 
 const bent = [
   [0, 10, 100],
@@ -18,7 +18,7 @@ test.each([
   [-3, 'translate(10 100)'],
   [12, 'translate(60 0)'],
 ])('a figure of %s stands at %s', (value, place) => {
-  expect(placeOn(bent, value)).toBe(place);
+  expect(moveOnTrack(bent, value)).toBe(place);
 });
 
 test('a part grows wide and high with its figure', () => {
@@ -26,13 +26,13 @@ test('a part grows wide and high with its figure', () => {
     [0, 0, 0, 0],
     [1, 4, 0, 1],
   ] as const;
-  expect(placeOn(band, 0.25)).toBe('translate(1 0) scale(0.25 1)');
-  expect(placeOn(band, 3)).toBe('translate(4 0) scale(1 1)');
+  expect(moveOnTrack(band, 0.25)).toBe('translate(1 0) scale(0.25 1)');
+  expect(moveOnTrack(band, 3)).toBe('translate(4 0) scale(1 1)');
   const fall = [
     [20, 0, 9, 1, 0.5],
     [40, 0, 9, 1, 1.5],
   ] as const;
-  expect(placeOn(fall, 30)).toBe('translate(0 9) scale(1 1)');
+  expect(moveOnTrack(fall, 30)).toBe('translate(0 9) scale(1 1)');
 });
 
 test('every drawing has words, and those with moving parts the frame that moves them', () => {

@@ -10,10 +10,10 @@ import { factsPart } from '../../src/house/parts/facts.ts';
 import { builtInParts } from '../../src/house/parts/built-in.ts';
 import { readPart } from '../../src/house/parts/part.ts';
 import { facts, factSays, type FactId } from '../../src/house/facts.ts';
-import { questionsOf } from '../../src/build/visitor-questions.ts';
+import { questionsOfChapter } from '../../src/build/visitor-questions.ts';
 import { answerText, hasFigures, notSaid } from '../../src/house/visitor-questions.ts';
 
-const questions = chapters.flatMap(({ id, body }) => questionsOf(id, id, body));
+const questions = chapters.flatMap(({ id, body }) => questionsOfChapter(id, id, body));
 function changed(figures: object): Line {
   const found = line({ ...builtInHouse, ...figures });
   if ('refused' in found) throw new Error(found.refused);
@@ -63,7 +63,7 @@ test('questions of the later chapters are there, each with an id of its own', ()
 });
 
 const read = (say: string, know = 'Nothing.') =>
-  questionsOf(
+  questionsOfChapter(
     'here',
     'Here',
     `## What visitors ask\n\n### Why?\n\n**To say.** ${say}\n\n**To understand.** ${know}\n`,

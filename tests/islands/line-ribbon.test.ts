@@ -7,7 +7,7 @@ import { builtInHouse } from '../../src/house/figures.ts';
 import { flowsOfLine, roomFor, roomOf } from '../../src/islands/line-flows.ts';
 import { lineHandles } from '../../src/islands/line-handles.ts';
 import { levelsOf } from '../../src/islands/line-levels.ts';
-import { ribbonOf, scaleOf, type RibbonCourse } from '../../src/islands/line-ribbon.ts';
+import { ribbonOf, ribbonScale, type RibbonCourse } from '../../src/islands/line-ribbon.ts';
 
 const course: RibbonCourse = { bounds: [0, 100, 200, 300, 400, 500, 600, 700], perAcross: 1, isDown: false };
 
@@ -61,7 +61,10 @@ test('the drawing has room for all of it, and the room stands still while a figu
   const after = flowsOfLine(changed({ heartEnd: 65 })!);
   expect(after.round).toBeGreaterThan(before.round * 1.2);
   expect(roomOf(before, after)).toEqual(roomOf(before, before));
-  expect(scaleOf({ ribbon: 1600, round: 1200 })).toBeCloseTo(scaleOf({ ribbon: 800, round: 600 }) / 2, 12);
+  expect(ribbonScale({ ribbon: 1600, round: 1200 })).toBeCloseTo(
+    ribbonScale({ ribbon: 800, round: 600 }) / 2,
+    12,
+  );
   expect(roomFor(100, 1000)).toBeGreaterThanOrEqual(1000);
   const { round, spirit } = ribbonOf(after, roomOf(before, after), course);
   const across = [...`${round} ${spirit}`.matchAll(/-?[\d.]+ (-?[\d.]+)/g)].map(([, y]) => Number(y));

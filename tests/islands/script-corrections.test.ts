@@ -1,6 +1,11 @@
 // What a reader put right in a talk finds its place again after edits elsewhere, and is given up where its words are gone.
 import { expect, test } from 'vitest';
-import { correctionAt, placesOf, readCorrections, settledBy } from '../../src/islands/script-corrections.ts';
+import {
+  correctionAt,
+  placesOfCorrections,
+  readCorrections,
+  settledBy,
+} from '../../src/islands/script-corrections.ts';
 import { readScript } from '../../src/talk/script.ts';
 import { NOT_OURS } from '../../src/talk/settled.ts';
 
@@ -11,8 +16,8 @@ const at = (text: string, words: string, from = 0) => {
   return correctionAt(text, start, start + words.length, 'casksPerWeek');
 };
 /** The words that corrections find in a text. */
-const found = (text: string, ...corrections: Parameters<typeof placesOf>[0]) =>
-  placesOf(corrections, text, readScript(text).quantities);
+const found = (text: string, ...corrections: Parameters<typeof placesOfCorrections>[0]) =>
+  placesOfCorrections(corrections, text, readScript(text).quantities);
 
 test('edits before, behind and between leave it where its words are', () => {
   const put = at(talk, '1,500 kilos');

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { lineOf } from '../../src/house/line-of.ts';
 import { plain, quotableFigures, quotableNames } from '../../src/core/cross-check/quoted.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { quotedOf, readLines, takenIn, tellings } from '../../src/islands/script-taken.ts';
+import { quotedOf, readLines, takenIn, tellingsIn } from '../../src/islands/script-taken.ts';
 import { toldTwice } from '../../src/islands/script-twice.ts';
 import { ofHouse } from '../../src/talk/own-house.ts';
 import { readScript, type ReadQuantity } from '../../src/talk/script.ts';
@@ -85,10 +85,10 @@ test('a telling that another has talked it out of is still shown beside it, and 
   const text = 'The filling strength is 63.5 %. We fill our casks at 62.5 %.';
   const { quantities } = readScript(text);
   const { taken } = takenIn(text, quantities, {}, false);
-  const also = tellings(text, quantities, {}, taken);
+  const also = tellingsIn(text, quantities, {}, taken);
   expect(toldTwice(taken, also)).toEqual([{ figure: 'fillingStrength', places: [text.indexOf('63.5'), text.indexOf('62.5')] }]); // prettier-ignore
   expect(Object.keys(taken).filter((place) => place in also)).toEqual([]);
   expect(
-    tellings(text, quantities, { [text.indexOf('63.5')]: NOT_OURS }, taken)[text.indexOf('63.5')],
+    tellingsIn(text, quantities, { [text.indexOf('63.5')]: NOT_OURS }, taken)[text.indexOf('63.5')],
   ).toBeUndefined();
 });

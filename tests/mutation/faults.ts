@@ -16,9 +16,9 @@ const f = (build: number, what: string, file: string, text: string, by: string, 
 
 export const faults: readonly StatedFault[] = [
   // Two tabs
-  f(1, 'a change is not told to other tabs', 'src/browser/house-store.ts', '  tellOtherTabs(houseNow());\n', '', 'kept-in-browser', 'two tabs stay together'),
+  f(1, 'a change is not told to other tabs', 'src/browser/house-store.ts', '  tellOtherTabs(wholeHouseNow());\n', '', 'kept-in-browser', 'two tabs stay together'),
   f(2, 'the house that gave way is lost', 'src/browser/house-store.ts', 'if (gaveWay) setAside(gaveWay);', 'void gaveWay;', 'kept-in-browser', 'two tabs change what cannot be together'),
-  f(3, 'a number of any size is taken from another tab', 'src/browser/other-tabs.ts', 'stamp > 0 && stamp <= Math.max(Date.now(), latest(stamps)) + AHEAD', 'stamp > 0 && AHEAD > 0', 'hostile', 'told between tabs, changes nothing'),
+  f(3, 'a number of any size is taken from another tab', 'src/browser/other-tabs.ts', 'stamp > 0 && stamp <= Math.max(Date.now(), latestStamp(stamps)) + AHEAD', 'stamp > 0 && AHEAD > 0', 'hostile', 'told between tabs, changes nothing'),
   f(4, 'an answer in another tab is not counted', 'src/browser/progress-store.ts', 'setProgress(practised(progress(), ...news.answer));', 'practised(progress(), ...news.answer);', 'faults', 'an answer in one is not lost'),
   f(3, 'what other tabs did while the page lay in memory is missed', 'src/browser/house-store.ts', "addEventListener('pageshow', ({ persisted }) => persisted && catchUp());", 'void catchUp;', 'faults', 'shown again by the Back button'),
   f(1, 'a unit is not kept', 'src/browser/units-store.ts', 'keepText(KEY, JSON.stringify(liked()));', 'JSON.stringify(liked());', 'sums', 'a unit once chosen'),
@@ -26,7 +26,7 @@ export const faults: readonly StatedFault[] = [
   f(3, 'a visit is written over the reader’s own house', 'src/browser/house-store.ts', 'if (visiting() || text === written', 'if (text === written', 'house-page', 'a shared link is a visit'),
   f(3, 'two copies share one store', 'src/browser/browser-store.ts', "return manifest ? new URL('.', manifest.href).pathname : '/';", "return manifest ? '/' : '/';", 'under-a-folder', 'two copies on one server'),
   f(4, 'what cannot be read is written over', 'src/browser/house-store.ts', 'if (problems.length > 0 && !keepAside(KEPT_ASIDE, text)) held.add(key);', 'void keepAside;', 'kept-in-browser', 'kept aside word for word'),
-  f(3, 'a full store is not told', 'src/browser/house-store.ts', "tell('browser', isKept ? [] : [NOT_KEPT]);\n  return", 'return', 'faults', 'the page says so, works on'),
+  f(3, 'a full store is not told', 'src/browser/house-store.ts', "tellTrouble('browser', isKept ? [] : [NOT_KEPT]);\n  return", 'return', 'faults', 'the page says so, works on'),
   f(5, 'islands read the store while they hydrate', 'src/browser/house-store.ts', 'const mounted = () => isMounted() && isReady();', 'const mounted = () => (isMounted() || true) && isReady();', 'kept-in-browser', 'in every island and sentence'),
   // Live prose
   f(1, 'a figure a year is printed a mash', 'src/browser/live-prose.ts', "isPace(per) ? per : 'mash'", "isPace(per) ? 'mash' : 'mash'", 'figures-follow', 'a figure a year, a tonne'),

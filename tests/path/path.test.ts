@@ -1,32 +1,32 @@
 // The path: when a kind and a stage are reached, what comes next and why, where to go on, and that all it names is there.
 import { expect, test } from 'vitest';
 import { chapterText, namedIn } from '../../src/build/chapter-text.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { allPassages } from '../../src/exercises/passages.ts';
 import { fadings, stepsBefore } from '../../src/exercises/fading.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
 import { hintOf } from '../../src/exercises/hint.ts';
-import { keyOf } from '../../src/exercises/letters.ts';
+import { answerInKey } from '../../src/exercises/letters.ts';
 import type { Practised } from '../../src/exercises/progress.ts';
 import type { MarkVerdict } from '../../src/exercises/verdict.ts';
 import { builtInHouse, stages } from '../../src/house/figures.ts';
 import {
   asideId,
   hasSetOut,
-  nextOf,
+  nextOnPath,
   safetyNext,
   signedId,
   stepNext,
   stepsDone,
   type PathDone,
-} from '../../src/path/next.ts';
+} from '../../src/path/next-on-path.ts';
 import { decodeLesson, encodeLesson, isMarked, isShift, lessonAt, lineAt, openLesson, stepAfter, stepNow } from '../../src/path/open-lesson.ts'; // prettier-ignore
-import { path } from '../../src/path/stages.ts';
+import { pathStages } from '../../src/path/stages.ts';
 import { addressOf, chapters, type ChapterPage } from '../content/read.ts';
-import { leftOf } from '../../src/path/left-of.ts';
-import { counts, shiftStep, tryAgain } from '../../src/path/shift-step.ts';
+import { kindsLeft } from '../../src/path/kinds-left.ts';
+import { shiftCounts, shiftStep, tryAgain } from '../../src/path/shift-step.ts';
 import { idOfStep, kindsOfStage } from '../../src/path/steps.ts';
-import { rise, standingOf, standingOfStage, topOf } from '../../src/path/standing-of.ts';
+import { masteredByDay, standingOfKind, standingOfStage, topOfScale } from '../../src/path/standing-of.ts';
 import { decodeTicks, encodeTicks } from '../../src/path/text.ts';
 import { predicts } from '../../src/predict/index.ts';
 
@@ -35,8 +35,8 @@ const said = (kind: string, day: string, verdict: MarkVerdict = 'right'): Practi
   day,
   verdict,
 });
-const malting = path[0]!;
-const steps = path.flatMap(({ lessons }) => lessons.flatMap((lesson) => lesson.steps));
+const malting = pathStages[0]!;
+const steps = pathStages.flatMap(({ lessons }) => lessons.flatMap((lesson) => lesson.steps));
 const nothing: PathDone = { log: [], ticked: [], guessed: [] };
 /** All steps of a stage done, with these answers. */
 const allSteps = (log: readonly Practised[]): PathDone => {
@@ -51,10 +51,10 @@ const onDays = (...days: readonly string[]) =>
   kindsOfStage(malting).flatMap((kind) => days.map((day) => said(kind, day)));
 
 test('a kind is reached when it is right on two days, with no miss between', () => {
-  expect(standingOf('kiln', [said('kiln', '2026-05-01'), said('kiln', '2026-05-02')]).reached).toBe(
+  expect(standingOfKind('kiln', [said('kiln', '2026-05-01'), said('kiln', '2026-05-02')]).reached).toBe(
     '2026-05-02',
   );
-  expect(standingOf('kiln', [said('kiln', '2026-05-01'), said('kiln', '2026-05-01')])).toEqual({
+  expect(standingOfKind('kiln', [said('kiln', '2026-05-01'), said('kiln', '2026-05-01')])).toEqual({
     kind: 'kiln',
     missed: false,
     once: '2026-05-01',
@@ -65,14 +65,14 @@ test('a kind is reached when it is right on two days, with no miss between', () 
     said('kiln', '2026-05-02', 'wrong'),
     said('kiln', '2026-05-03'),
   ];
-  expect(standingOf('kiln', missedBetween).reached).toBeUndefined();
-  expect(standingOf('kiln', [...missedBetween, said('kiln', '2026-05-04')]).reached).toBe('2026-05-04');
+  expect(standingOfKind('kiln', missedBetween).reached).toBeUndefined();
+  expect(standingOfKind('kiln', [...missedBetween, said('kiln', '2026-05-04')]).reached).toBe('2026-05-04');
 });
 
 test('a right number with the wrong unit counts neither way, and another kind not at all', () => {
   const log = [said('kiln', '2026-05-01'), said('kiln', '2026-05-02', 'unit'), said('draff', '2026-05-02')];
-  expect(standingOf('kiln', log)).toMatchObject({ once: '2026-05-01', missed: false });
-  expect(standingOf('kiln', log).reached).toBeUndefined();
+  expect(standingOfKind('kiln', log)).toMatchObject({ once: '2026-05-01', missed: false });
+  expect(standingOfKind('kiln', log).reached).toBeUndefined();
 });
 
 test('a stage is reached on the day of its last kind, and not while one is open', () => {
@@ -85,19 +85,19 @@ test('a stage is reached on the day of its last kind, and not while one is open'
 
 test('what comes next: what was missed, what is due, the next step, the sheet, another day', () => {
   const [first, second] = kindsOfStage(malting);
-  expect(nextOf(path, nothing, '2026-05-01')).toMatchObject({ because: 'step', stage: { stage: 'malting' } });
+  expect(nextOnPath(pathStages, nothing, '2026-05-01')).toMatchObject({ because: 'step', stage: { stage: 'malting' } });
   const log = [said(first!, '2026-05-01'), said(second!, '2026-05-01', 'wrong')];
-  expect(nextOf(path, { ...nothing, log }, '2026-05-02')).toMatchObject({ because: 'missed', kinds: [second] });
-  expect(nextOf(path, { ...nothing, log: log.slice(0, 1) }, '2026-05-02')).toMatchObject({ because: 'due', kinds: [first] });
-  expect(nextOf(path, { ...nothing, log: log.slice(0, 1) }, '2026-05-01').because).toBe('step');
+  expect(nextOnPath(pathStages, { ...nothing, log }, '2026-05-02')).toMatchObject({ because: 'missed', kinds: [second] });
+  expect(nextOnPath(pathStages, { ...nothing, log: log.slice(0, 1) }, '2026-05-02')).toMatchObject({ because: 'due', kinds: [first] });
+  expect(nextOnPath(pathStages, { ...nothing, log: log.slice(0, 1) }, '2026-05-01').because).toBe('step');
   const once = allSteps(onDays('2026-05-01'));
-  expect(nextOf([malting], once, '2026-05-01')).toMatchObject({ because: 'wait', from: '2026-05-02' });
-  expect(nextOf(path, once, '2026-05-01')).toMatchObject({ because: 'step', stage: { stage: 'milling' } });
-  expect(nextOf(path, { ...once, open: 'distilling' }, '2026-05-01')).toMatchObject({ because: 'step', stage: { stage: 'distilling' } }); // where the reader was
+  expect(nextOnPath([malting], once, '2026-05-01')).toMatchObject({ because: 'wait', from: '2026-05-02' });
+  expect(nextOnPath(pathStages, once, '2026-05-01')).toMatchObject({ because: 'step', stage: { stage: 'milling' } });
+  expect(nextOnPath(pathStages, { ...once, open: 'distilling' }, '2026-05-01')).toMatchObject({ because: 'step', stage: { stage: 'distilling' } }); // where the reader was
   const reached = allSteps(onDays('2026-05-01', '2026-05-02'));
-  expect(nextOf(path, reached, '2026-05-02')).toMatchObject({ because: 'sign', stage: { stage: 'malting' } });
+  expect(nextOnPath(pathStages, reached, '2026-05-02')).toMatchObject({ because: 'sign', stage: { stage: 'malting' } });
   const signed = { ...reached, ticked: [...reached.ticked, signedId(malting)] };
-  expect(nextOf([malting], signed, '2026-05-02')).toEqual({ because: 'all' });
+  expect(nextOnPath([malting], signed, '2026-05-02')).toEqual({ because: 'all' });
 }); // prettier-ignore
 
 /** What is asked of staying safe in malting: its page is the only thing, as its question belongs to the standard. */
@@ -105,15 +105,15 @@ const safePage = 'read:malting/safe/';
 
 test('a stage that has reached its standard asks for staying safe before its sheet', () => {
   const log = onDays('2026-05-01', '2026-05-02');
-  expect(nextOf(path, { ...nothing, log }, '2026-05-02')).toMatchObject({
+  expect(nextOnPath(pathStages, { ...nothing, log }, '2026-05-02')).toMatchObject({
     because: 'safe',
     step: { do: 'read', at: 'malting/safe/' },
   });
   // A signature that was ticked without it does not hide it.
   const signed = { ...nothing, log, ticked: [signedId(malting)] };
-  expect(nextOf(path, signed, '2026-05-02').because).toBe('safe');
+  expect(nextOnPath(pathStages, signed, '2026-05-02').because).toBe('safe');
   // The page alone is not enough: its questions belong to it. Each stage has both.
-  for (const stage of path) {
+  for (const stage of pathStages) {
     const page = safetyNext(stage, nothing)!.step;
     expect(page).toMatchObject({ do: 'read', at: `${stage.stage}/safe/` });
     expect(safetyNext(stage, { ...nothing, ticked: [idOfStep(page)] })!.step.do).toBe('practise');
@@ -123,23 +123,23 @@ test('a stage that has reached its standard asks for staying safe before its she
 test('what is open when a stage is signed stays next, until it is done or put aside', () => {
   const log = onDays('2026-05-01', '2026-05-02');
   const signed: PathDone = { ...nothing, log, ticked: [safePage, signedId(malting)] };
-  expect(nextOf(path, signed, '2026-05-02')).toMatchObject({
+  expect(nextOnPath(pathStages, signed, '2026-05-02')).toMatchObject({
     because: 'step',
     stands: 'signed',
     stage: { stage: 'malting' },
   });
   const aside = { ...signed, ticked: [...signed.ticked, asideId(malting)] };
-  expect(nextOf(path, aside, '2026-05-02')).toMatchObject({
+  expect(nextOnPath(pathStages, aside, '2026-05-02')).toMatchObject({
     because: 'step',
     stands: 'new',
     stage: { stage: 'milling' },
   });
   const whole = { ...allSteps(log), ticked: [...allSteps(log).ticked, signedId(malting)] };
-  expect(nextOf(path, whole, '2026-05-02')).toMatchObject({ stage: { stage: 'milling' } });
+  expect(nextOnPath(pathStages, whole, '2026-05-02')).toMatchObject({ stage: { stage: 'milling' } });
 });
 
 test('a stage is begun by a step or a right answer, and the path by a lesson or a mark', () => {
-  const stands = (done: PathDone) => nextOf(path, done, '2026-05-01');
+  const stands = (done: PathDone) => nextOnPath(pathStages, done, '2026-05-01');
   expect(stands(nothing)).toMatchObject({ stands: 'new' });
   expect(stands({ ...nothing, open: 'malting' })).toMatchObject({ stands: 'begun' });
   expect(stands({ ...nothing, guessed: ['steep-water'] })).toMatchObject({ stands: 'begun' });
@@ -155,18 +155,18 @@ test('a lesson asks for each kind once, and what was right stays so; a day asks 
     said('draff', '2026-05-01', 'wrong'),
     said('kiln', '2026-05-02', 'wrong'),
   ];
-  expect(leftOf(['kiln', 'draff'], log, undefined)).toEqual(['draff']);
-  expect(leftOf(['kiln', 'draff'], log, '2026-05-02')).toEqual(['kiln', 'draff']);
+  expect(kindsLeft(['kiln', 'draff'], log, undefined)).toEqual(['draff']);
+  expect(kindsLeft(['kiln', 'draff'], log, '2026-05-02')).toEqual(['kiln', 'draff']);
   const again = [...log, said('kiln', '2026-05-02')];
-  expect(leftOf(['kiln', 'draff'], again, '2026-05-02')).toEqual(['draff']);
-  expect(leftOf(['kiln', 'draff'], again, '2026-05-03')).toEqual(['kiln', 'draff']);
+  expect(kindsLeft(['kiln', 'draff'], again, '2026-05-02')).toEqual(['draff']);
+  expect(kindsLeft(['kiln', 'draff'], again, '2026-05-03')).toEqual(['kiln', 'draff']);
 });
 
 test('each shift is a step of its stage, ticked by its end, and a poor one is to be tried again', () => {
   const at = { mashing: 'shift/mash-tun/', fermenting: 'shift/washback/', distilling: 'shift/', maturing: 'shift/casks/' };
   for (const [stage, address] of Object.entries(at)) {
     expect(shiftStep(address)).toBe(`task:${stage}-shift`);
-    const own = path.find((each) => each.stage === stage)!;
+    const own = pathStages.find((each) => each.stage === stage)!;
     const lesson = own.lessons.find(({ steps }) => steps.some((step) => idOfStep(step) === `task:${stage}-shift`))!;
     const step = lesson.steps.find((each) => idOfStep(each) === `task:${stage}-shift`)!;
     const open = openLesson(own, lesson, step, () => 'says');
@@ -177,20 +177,20 @@ test('each shift is a step of its stage, ticked by its end, and a poor one is to
   const rows = [{ name: 'Cut', points: 18, of: 20, why: 'Near.' }, { name: 'Care', points: 2, of: 30, why: 'It boiled over.' }];
   expect(tryAgain({ total: 59, rows })).toBe('59 of 100 is worth another try. Most was lost here: Care. It boiled over.');
   expect(tryAgain({ total: 60, rows })).toBeUndefined();
-  expect(counts({ total: 59, rows })).toBe(true);
+  expect(shiftCounts({ total: 59, rows })).toBe(true);
   const hurt = { total: 80, rows: [...rows, { name: 'Danger', points: -20, of: 0, why: 'One danger, 20 points each.' }] };
-  expect(counts(hurt)).toBe(false);
+  expect(shiftCounts(hurt)).toBe(false);
   expect(tryAgain(hurt)).toBe('This run does not count, for it could have hurt somebody. One danger, 20 points each. Run it again.');
 }); // prettier-ignore
 
 test('a stage that has reached its standard asks for its sheet first, whatever else is open', () => {
-  const log = [...onDays('2026-05-01', '2026-05-02'), said(kindsOfStage(path[1]!)[0]!, '2026-05-02', 'wrong')];
+  const log = [...onDays('2026-05-01', '2026-05-02'), said(kindsOfStage(pathStages[1]!)[0]!, '2026-05-02', 'wrong')];
   const open = { ...nothing, log, ticked: [safePage] }; // nothing else read, nothing guessed: its practices and safety alone are done
   const all = malting.lessons.flatMap((lesson) => lesson.steps);
   const practices = all.filter(({ do: what }) => what === 'practise').length;
-  expect(nextOf(path, open, '2026-05-02')).toEqual({ because: 'sign', stage: malting, open: all.length - practices - 1 });
-  expect(nextOf([malting], open, '2026-05-02').because).toBe('sign');
-  expect(nextOf(path.slice(1), open, '2026-05-02').because).toBe('missed'); // what goes on meanwhile
+  expect(nextOnPath(pathStages, open, '2026-05-02')).toEqual({ because: 'sign', stage: malting, open: all.length - practices - 1 });
+  expect(nextOnPath([malting], open, '2026-05-02').because).toBe('sign');
+  expect(nextOnPath(pathStages.slice(1), open, '2026-05-02').because).toBe('missed'); // what goes on meanwhile
   expect(stepsDone(malting, nothing)).toEqual([0, all.length]);
 }); // prettier-ignore
 
@@ -203,7 +203,7 @@ test('a lesson that was gone to leads back and on, and is read whole or not at a
   expect(stepAfter(open)!.id).toBe(idOfStep(second!));
   expect(stepAfter({ ...open, now: idOfStep(lesson!.steps.at(-1)!) })).toBeUndefined();
   expect(open.steps.map(isMarked)).toEqual(lesson!.steps.map((step) => step.do === 'read'));
-  for (const stage of path)
+  for (const stage of pathStages)
     for (const each of stage.lessons)
       for (const step of each.steps) {
         const kept = openLesson(stage, each, step, () => 'says');
@@ -226,7 +226,7 @@ test('a reader goes on at the first step that is not done', () => {
 test('the picture rises with each day, and never by a wrong answer', () => {
   const names = ['kiln', 'draff'];
   const log = [said('kiln', '2026-05-01'), said('draff', '2026-05-02', 'wrong'), said('kiln', '2026-05-02'), said('draff', '2026-05-03')]; // prettier-ignore
-  expect(rise(names, log)).toEqual([
+  expect(masteredByDay(names, log)).toEqual([
     { day: '2026-05-01', once: 1, reached: 0 },
     { day: '2026-05-02', once: 1, reached: 1 },
     { day: '2026-05-03', once: 2, reached: 1 },
@@ -235,8 +235,8 @@ test('the picture rises with each day, and never by a wrong answer', () => {
 
 test('the scale of the picture rises with the first right answer', () => {
   // One right answer is a quarter of the height, and no bar is full before all is right.
-  expect([0, 1, 3, 4, 10, 23, 24, 37, 38].map((once) => topOf(once, 38))).toEqual([4, 4, 4, 8, 16, 24, 38, 38, 38]);
-  expect(topOf(2, 3)).toBe(3);
+  expect([0, 1, 3, 4, 10, 23, 24, 37, 38].map((once) => topOfScale(once, 38))).toEqual([4, 4, 4, 8, 16, 24, 38, 38, 38]);
+  expect(topOfScale(2, 3)).toBe(3);
 }); // prettier-ignore
 
 /** The addresses of the headings of a page of the book. */
@@ -247,11 +247,13 @@ function pageAt(address: string): ChapterPage {
 const headingsAt = (page: string) => chapterText(pageAt(page).body).headings.map(({ slug }) => slug);
 
 test('all that the path and the passages name is there', () => {
-  expect(path.map(({ stage }) => stage)).toEqual(stages);
-  const drawn = kinds.filter(({ until }) => until === undefined).map(({ id }) => id);
-  for (const kind of path.flatMap(kindsOfStage)) expect(drawn).toContain(kind);
-  expect(Object.values(allPassages).flat()).toEqual(expect.arrayContaining(path.flatMap(kindsOfStage)));
-  expect(kinds.map(({ id }) => id)).toEqual(expect.arrayContaining(Object.values(allPassages).flat()));
+  expect(pathStages.map(({ stage }) => stage)).toEqual(stages);
+  const drawn = questionKinds.filter(({ until }) => until === undefined).map(({ id }) => id);
+  for (const kind of pathStages.flatMap(kindsOfStage)) expect(drawn).toContain(kind);
+  expect(Object.values(allPassages).flat()).toEqual(expect.arrayContaining(pathStages.flatMap(kindsOfStage)));
+  expect(questionKinds.map(({ id }) => id)).toEqual(
+    expect.arrayContaining(Object.values(allPassages).flat()),
+  );
   const addresses = [
     ...Object.keys(allPassages),
     ...steps.flatMap((step) => (step.do === 'read' ? [step.at] : [])),
@@ -279,14 +281,14 @@ test('a worked example fades without telling its answer, and a hint does not tel
   for (const step of steps) {
     if (step.do !== 'work') continue;
     const question = drawQuestion(
-      kinds.find(({ id }) => id === step.kind)!,
+      questionKinds.find(({ id }) => id === step.kind)!,
       'fades',
       builtInHouse,
     )!;
     const shown = stepsBefore(question);
     expect(shown.length, step.kind).toBeGreaterThan(0);
     expect(shown.length, step.kind).toBeLessThan(question.working.length);
-    const key = `= ${/[\d,.]+/.exec(keyOf(question))![0]}`;
+    const key = `= ${/[\d,.]+/.exec(answerInKey(question))![0]}`;
     expect([...shown, hintOf(question)].join(' '), step.kind).not.toContain(key);
   }
 });

@@ -1,14 +1,14 @@
 // What comes next, in the words that the front page and the first weeks both say.
 import { expect, test } from 'vitest';
 import { nextSays, type Names, type SaidSentence } from '../../src/islands/path-says.ts';
-import { path } from '../../src/path/stages.ts';
+import { pathStages } from '../../src/path/stages.ts';
 
 const names: Names = {
   kinds: { kiln: 'Water that the kiln drives off', draff: 'Draff' },
   guesses: { 'steep-water': 'Water in the steep' },
   passages: { kiln: 'malting/#heat-stops-it', draff: 'mashing/#what-stays-in-the-draff' },
 };
-const malting = path[0]!;
+const malting = pathStages[0]!;
 const text = ({ pieces }: SaidSentence) =>
   pieces.map((each) => (typeof each === 'string' ? each : 'b' in each ? each.b : each.says)).join('');
 const lesson = malting.lessons[0]!;

@@ -1,7 +1,7 @@
 // Readers of what came from a link, a file or storage: each refusal names the field, what was given and what it can be.
 import { expect, test } from 'vitest';
-import { jsonIn, own } from '../../src/core/reading/data.ts';
-import { also, entriesIn, kindOf, list, number, oneOf, quietly, record, text, whole, written, type Reader } from '../../src/core/reading/given.ts'; // prettier-ignore
+import { jsonIn, ownValue } from '../../src/core/reading/data.ts';
+import { also, entriesIn, recordByKind, list, number, oneOf, quietly, record, text, whole, written, type Reader } from '../../src/core/reading/given.ts'; // prettier-ignore
 
 /** What a reader makes of it, and what it tells. */
 function read<T>(reader: Reader<T>, given: unknown) {
@@ -20,7 +20,7 @@ test.each([
   [list(whole(1, 5), 2), [1, 1, 1], 'Size: “[…]” was given; it can be a list of 0 to 2.'],
   [record({ a: whole(0, 1) }), {}, 'Size, a: “nothing” was given; it can be from 0 to 1.'],
   [record({ a: whole(0, 1) }), [], 'Size: “[…]” was given; it can be a record.'],
-  [kindOf('is', { a: record({}) }), { is: 'toString' }, 'Size: “toString” was given; it can be a.'],
+  [recordByKind('is', { a: record({}) }), { is: 'toString' }, 'Size: “toString” was given; it can be a.'],
   [also(number(0, 9), (n) => n % 2 === 0, 'it can be even.'), 3, 'Size: “3” was given; it can be even.'],
 ] as const)('what cannot be used is undefined, and told of (%#)', (reader, given, says) => {
   expect(read(reader as Reader<unknown>, given)).toEqual([undefined, says]);
@@ -35,7 +35,7 @@ test('a record has its own fields and no others, and what it may have besides wh
 });
 
 test('a kind is read by its own reader, and keeps its name first', () => {
-  const reader = kindOf('is', { bread: record({ of: text(9) }), beer: record({ at: number(0, 9) }) });
+  const reader = recordByKind('is', { bread: record({ of: text(9) }), beer: record({ at: number(0, 9) }) });
   expect(JSON.stringify(quietly(reader, { at: 4, of: 'rye', is: 'bread' }))).toBe(
     '{"is":"bread","of":"rye"}',
   );
@@ -50,5 +50,5 @@ test('entries are read one by one, and those that cannot be are counted', () => 
 
 test('a text that is too long or no JSON says nothing, and a prototype has nothing of its own', () => {
   expect([jsonIn('{'), jsonIn('[1]', 2), jsonIn('[1]', 3)]).toEqual([undefined, undefined, [1]]);
-  expect([own({}, 'toString'), own({ a: -0 }, 'a')]).toEqual([undefined, 0]);
+  expect([ownValue({}, 'toString'), ownValue({ a: -0 }, 'a')]).toEqual([undefined, 0]);
 });

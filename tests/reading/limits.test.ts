@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { gravityFrom } from '../../src/core/reading/gravity.ts';
 import { lifted } from '../../src/core/reading/ends.ts';
-import { placeOf, valueOf } from '../../src/core/reading/figures.ts';
+import { lastDigitSize, valueOf } from '../../src/core/reading/figures.ts';
 import { unitNamed } from '../../src/core/reading/unit-named.ts';
 import { readWritten } from '../../src/core/reading/written.ts';
 
@@ -29,9 +29,9 @@ test('signs that group and signs that part', () => {
 }); // prettier-ignore
 
 test('the last digit of a figure', () => {
-  const place = (figure: string) => placeOf(figure, false);
+  const place = (figure: string) => lastDigitSize(figure, false);
   expect(['9.0', '12', '1,200', '42,500', '100', '0', '0.050', '1 250·5'].map(place)).toEqual([0.1, 1, 100, 100, 100, 1, 0.001, 0.1]);
-  expect(placeOf('42.500', true)).toBe(100);
+  expect(lastDigitSize('42.500', true)).toBe(100);
 }); // prettier-ignore
 
 test('a number as a gravity: thousandths above 500, degrees from 2 to 200 and from −1 to −20', () => {

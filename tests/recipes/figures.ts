@@ -7,7 +7,7 @@ const table = 'tests/figures/table.test.ts';
 const entry = (instead: string) =>
   behind(
     'src/core/figures/mashing.ts',
-    'export const mashing = {\n',
+    'export const mashingFigures = {\n',
     `  thirdWater: { is: 'set', kind: 'temperature', label: 'Third water', limits: [55, 99], step: 1,${instead} meaning: 'Temperature of the third water.' },\n`,
   );
 
@@ -60,7 +60,7 @@ export const computedFigure: Recipe = {
       edits: [
         behind(
           'src/core/figures/milling.ts',
-          'export const milling = {\n',
+          'export const millingFigures = {\n',
           "  maltPerDay: { is: 'computed', kind: 'mass', label: 'Malt a day', limits: [0.1, 2e6], at: 'pace.maltPerDay', card: true },\n",
         ),
       ],

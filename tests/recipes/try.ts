@@ -12,7 +12,7 @@ import {
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { createVitest, type Vitest } from 'vitest/node';
-import { gather, gathered } from '../../src/build/gather.ts';
+import { writeGathered, gathered } from '../../src/build/gather.ts';
 import { recipes } from './all.ts';
 import type { Edit, LeftOut, Recipe } from './recipe.ts';
 
@@ -62,7 +62,7 @@ function follow({ steps }: Recipe, without?: LeftOut): readonly string[] {
     if (without?.by !== undefined || !without || !step.leftOut.includes(without)) step.edits.forEach(take);
   if (without?.by !== 'not gathering') {
     without?.by?.forEach(take);
-    if (steps.some(({ gathers }) => gathers)) gather(copy);
+    if (steps.some(({ gathers }) => gathers)) writeGathered(copy);
   }
   return [...new Set([...made.map(({ file }) => file), ...gathered().keys()])];
 }

@@ -2,36 +2,36 @@
 import { expect, test, vi } from 'vitest';
 import { line } from '../../src/core/line/line.ts';
 import * as casks from '../../src/core/shift/casks/score.ts';
-import { rigFor as casksRig } from '../../src/core/shift/casks/rig.ts';
+import { rigOfCasks as casksRig } from '../../src/core/shift/casks/rig.ts';
 import * as still from '../../src/core/shift/still/score.ts';
-import { rigFor as stillRig } from '../../src/core/shift/still/rig.ts';
+import { rigOfStill as stillRig } from '../../src/core/shift/still/rig.ts';
 import * as tun from '../../src/core/shift/tun/score.ts';
-import { rigFor as tunRig } from '../../src/core/shift/tun/rig.ts';
+import { rigOfTun as tunRig } from '../../src/core/shift/tun/rig.ts';
 import * as washback from '../../src/core/shift/washback/score.ts';
-import { rigFor as washbackRig } from '../../src/core/shift/washback/rig.ts';
+import { rigOfWashback as washbackRig } from '../../src/core/shift/washback/rig.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { houseOfCasks, roundOf } from '../../src/shift/casks/shift.ts';
-import { drawEvents as drawStill } from '../../src/shift/still/draw.ts';
-import { firstShift, houseOfShift, setupOf as stillSetup } from '../../src/shift/still/shift.ts';
-import { drawEvents as drawTun } from '../../src/shift/tun/draw.ts';
-import { houseOfTun, setupOf as tunSetup } from '../../src/shift/tun/shift.ts';
-import { drawEvents as drawWashback } from '../../src/shift/washback/draw.ts';
-import { houseOfWashback, setupOf as washbackSetup } from '../../src/shift/washback/shift.ts';
+import { houseOfCasks, roundOfCasks } from '../../src/shift/casks/shift.ts';
+import { drawStillEvents as drawStill } from '../../src/shift/still/draw.ts';
+import { firstStillShift, houseOfStill, setupOfStill as stillSetup } from '../../src/shift/still/shift.ts';
+import { drawTunEvents as drawTun } from '../../src/shift/tun/draw.ts';
+import { houseOfTun, setupOfTun as tunSetup } from '../../src/shift/tun/shift.ts';
+import { drawWashbackEvents as drawWashback } from '../../src/shift/washback/draw.ts';
+import { houseOfWashback, setupOfWashback as washbackSetup } from '../../src/shift/washback/shift.ts';
 import { keeperOf } from '../../src/islands/shift-kept.ts';
 import { answer } from '../core/draw.ts';
 
 const own = answer(line(builtInHouse));
-const first = firstShift(7, houseOfShift('Harrowmere', own, { charge: 3700, hours: 8 }));
+const first = firstStillShift(7, houseOfStill('Harrowmere', own, { charge: 3700, hours: 8 }));
 if ('refused' in first) throw new Error(String(first.refused));
 const atWashback = { house: houseOfWashback('Harrowmere', own), done: [] };
 const atTun = { house: houseOfTun('Harrowmere', own), done: [] };
-const inStores = roundOf({ seed: 7, house: houseOfCasks('Harrowmere', own), done: [] });
+const inStores = roundOfCasks({ seed: 7, house: houseOfCasks('Harrowmere', own), done: [] });
 
 const goals = {
-  still: [still.points, still.goalsOf(answer(stillRig(stillSetup(first), drawStill(7, 1))))],
-  washback: [washback.points, washback.goalsOf(answer(washbackRig(washbackSetup({ seed: 7, log: [], step: 0, ...atWashback }), drawWashback(7, 1, own.house.fermentationHours))))],
-  tun: [tun.points, tun.goalsOf(answer(tunRig(tunSetup(atTun), drawTun(7, 1))))],
-  casks: [casks.points, casks.goalsOf(answer(casksRig(inStores.setup, inStores.events)))],
+  still: [still.stillPoints, still.goalsOfStill(answer(stillRig(stillSetup(first), drawStill(7, 1))))],
+  washback: [washback.washbackPoints, washback.goalsOfWashback(answer(washbackRig(washbackSetup({ seed: 7, log: [], step: 0, ...atWashback }), drawWashback(7, 1, own.house.fermentationHours))))],
+  tun: [tun.tunPoints, tun.goalsOfTun(answer(tunRig(tunSetup(atTun), drawTun(7, 1))))],
+  casks: [casks.casksPoints, casks.goalsOfCasks(answer(casksRig(inStores.setup, inStores.events)))],
 } as const; // prettier-ignore
 
 test.each(Object.entries(goals))(

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import type { Acted, Course, Moment } from '../../src/core/shift/course.ts';
 import { runAgain, type Again } from '../../src/islands/shift-again.ts';
-import { cameOf, linesOf } from '../../src/islands/shift-log.ts';
+import { outcomeInLog, logLines } from '../../src/islands/shift-log.ts';
 
 type Action = { readonly do: 'look' | 'turn' | 'climb' };
 type State = Moment<'bell', 'climbed'>;
@@ -48,13 +48,13 @@ test('one that is no longer wanted never gives the word', async () => {
 test('the log says what a look found, what was refused and of several turns the last', async () => {
   const { state, came } = await again();
   const words = { wordsOf: (action: Action) => action.do, turned: ['turn'], told: [], happenings: { bell: 'Bell.' }, whys: { climbed: ['danger', 'Stay down.'] } } as const; // prettier-ignore
-  expect(linesOf(words, log, came, { ...state, happened: [{ step: 2, id: 'bell' }] })).toEqual([
+  expect(logLines(words, log, came, { ...state, happened: [{ step: 2, id: 'bell' }] })).toEqual([
     { step: 2, text: 'Bell.' },
     { step: 2, text: 'look. Clear at 2.' },
     { step: 2, text: 'turn.' },
     { step: 900, text: 'climb: refused.' },
     { step: 900, text: 'Stay down.' },
   ]);
-  expect(cameOf(empty, { state: { ...empty }, says: 'It turns.' }, true)).toBe('. It turns.');
-  expect(cameOf(empty, { state: empty, says: '' }, true)).toBe('.');
+  expect(outcomeInLog(empty, { state: { ...empty }, says: 'It turns.' }, true)).toBe('. It turns.');
+  expect(outcomeInLog(empty, { state: empty, says: '' }, true)).toBe('.');
 });

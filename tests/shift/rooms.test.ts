@@ -1,18 +1,18 @@
 // A washback, a tun and casks as they are drawn and written down: the same number for everybody, each can be run, and a strict door.
 import { expect, test } from 'vitest';
 import { line } from '../../src/core/line/line.ts';
-import { rigFor as casksRig } from '../../src/core/shift/casks/rig.ts';
-import { rigFor as tunRig } from '../../src/core/shift/tun/rig.ts';
-import { rigFor as washbackRig } from '../../src/core/shift/washback/rig.ts';
+import { rigOfCasks as casksRig } from '../../src/core/shift/casks/rig.ts';
+import { rigOfTun as tunRig } from '../../src/core/shift/tun/rig.ts';
+import { rigOfWashback as washbackRig } from '../../src/core/shift/washback/rig.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { drawCasks } from '../../src/shift/casks/draw.ts';
-import { houseOfCasks, roundOf, type CasksShift } from '../../src/shift/casks/shift.ts';
+import { houseOfCasks, roundOfCasks, type CasksShift } from '../../src/shift/casks/shift.ts';
 import { decodeCasks, encodeCasks } from '../../src/shift/casks/text.ts';
-import { drawEvents as drawTun } from '../../src/shift/tun/draw.ts';
-import { houseOfTun, setupOf as tunSetup, type TunShift } from '../../src/shift/tun/shift.ts';
+import { drawTunEvents as drawTun } from '../../src/shift/tun/draw.ts';
+import { houseOfTun, setupOfTun as tunSetup, type TunShift } from '../../src/shift/tun/shift.ts';
 import { decodeTun, encodeTun } from '../../src/shift/tun/text.ts';
-import { drawEvents as drawWashback } from '../../src/shift/washback/draw.ts';
-import { houseOfWashback, setupOf as washbackSetup, type WashbackShift } from '../../src/shift/washback/shift.ts'; // prettier-ignore
+import { drawWashbackEvents as drawWashback } from '../../src/shift/washback/draw.ts';
+import { houseOfWashback, setupOfWashback as washbackSetup, type WashbackShift } from '../../src/shift/washback/shift.ts'; // prettier-ignore
 import { decodeWashback, encodeWashback } from '../../src/shift/washback/text.ts';
 import { litres20, strength } from '../../src/core/quantity.ts';
 import { answer } from '../core/draw.ts';
@@ -79,7 +79,7 @@ test('every number makes a shift that can be run with the built-in house', () =>
   for (let seed = 1; seed <= 40; seed++) {
     expect(washbackRig(washbackSetup(washback), drawWashback(seed, 1, 72))).not.toHaveProperty('refused');
     expect(tunRig(tunSetup(tun), drawTun(seed, 1))).not.toHaveProperty('refused');
-    const { setup, events } = roundOf({ ...casks, seed });
+    const { setup, events } = roundOfCasks({ ...casks, seed });
     expect(casksRig(setup, events)).not.toHaveProperty('refused');
   }
 });

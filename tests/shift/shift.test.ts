@@ -1,36 +1,42 @@
 // A shift as it is drawn, written down and linked: the same number for everybody, and a strict door.
 import { expect, test } from 'vitest';
 import { line } from '../../src/core/line/line.ts';
-import { rigFor, type ShiftEvents } from '../../src/core/shift/still/rig.ts';
+import { rigOfStill, type ShiftEvents } from '../../src/core/shift/still/rig.ts';
 import { cutAmounts } from '../../src/core/distilling/cuts.ts';
 import { amountsOf, portionOf, plus } from '../../src/core/spirit/amounts.ts';
-import { scoreOf } from '../../src/core/shift/still/score.ts';
+import { scoreOfStill } from '../../src/core/shift/still/score.ts';
 import { backOf } from '../../src/core/shift/still/made.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { drawEvents } from '../../src/shift/still/draw.ts';
-import { isSeed, ROUNDS } from '../../src/shift/seed.ts';
+import { drawStillEvents } from '../../src/shift/still/draw.ts';
+import { isSeed, ROUNDS_OF_SHIFT } from '../../src/shift/seed.ts';
 import { codeOfHouse, linkOfShift, resultLine, seedOfLink } from '../../src/shift/link.ts';
-import { firstShift, houseOfShift, nextOf, setupOf, type StillShift } from '../../src/shift/still/shift.ts';
-import { decodeShift, encodeShift } from '../../src/shift/still/text.ts';
-import { BIGGEST, MOST_ACTIONS } from '../../src/shift/text.ts';
+import {
+  firstStillShift,
+  houseOfStill,
+  nextOfShift,
+  setupOfStill,
+  type StillShift,
+} from '../../src/shift/still/shift.ts';
+import { decodeStill, encodeStill } from '../../src/shift/still/text.ts';
+import { LONGEST_SHIFT_TEXT, MOST_ACTIONS } from '../../src/shift/text.ts';
 import { answer, apart } from '../core/draw.ts';
 import { play } from '../core/shift/still/stillman.ts';
 import { injections, nested, notNumbers, prototypeKeys } from '../hostile-texts.ts';
 
-const house = houseOfShift('Harrowmere', answer(line(builtInHouse)), { charge: 3700, hours: 8 });
-const shift = firstShift(7, house);
+const house = houseOfStill('Harrowmere', answer(line(builtInHouse)), { charge: 3700, hours: 8 });
+const shift = firstStillShift(7, house);
 
 test('a seed draws the same each time, and others draw others', () => {
-  expect(drawEvents(7, 1)).toEqual(drawEvents(7, 1));
-  const drawn = new Set(Array.from({ length: 500 }, (_, i) => JSON.stringify(drawEvents(i + 1, 1))));
+  expect(drawStillEvents(7, 1)).toEqual(drawStillEvents(7, 1));
+  const drawn = new Set(Array.from({ length: 500 }, (_, i) => JSON.stringify(drawStillEvents(i + 1, 1))));
   expect(drawn.size).toBe(500);
-  expect(drawEvents(7, 2)).not.toEqual(drawEvents(7, 1));
+  expect(drawStillEvents(7, 2)).not.toEqual(drawStillEvents(7, 1));
 });
 
 test('of every seed something comes, within what the model takes, and everything comes of some', () => {
   const seen: Record<keyof ShiftEvents, number> = { lively: 0, warm: 0, block: 0, asks: 0, jar: 0, clears: 0, hazesBelow: 0 };
   for (let seed = 1; seed <= 2000; seed++) {
-    const events = drawEvents(seed, 1 + (seed % ROUNDS));
+    const events = drawStillEvents(seed, 1 + (seed % ROUNDS_OF_SHIFT));
     expect(events.warm ?? events.block ?? events.asks).toBeDefined();
     for (const key of Object.keys(events) as (keyof ShiftEvents)[]) if (events[key]) seen[key]++;
     expect(events.lively.stands).toBeGreaterThanOrEqual(0.6);
@@ -44,48 +50,53 @@ test('of every seed something comes, within what the model takes, and everything
 test.each([1, 2, 3, 4, 999_999])(
   'shift %s can be run without a danger, and for at least 95 points',
   (seed) => {
-    const rig = answer(rigFor(setupOf(shift), drawEvents(seed, 1)));
+    const rig = answer(rigOfStill(setupOfStill(shift), drawStillEvents(seed, 1)));
     const { state } = play(rig);
     expect(state.isDone).toBe(true);
     expect(state.wrong).toEqual([]);
-    expect(scoreOf(rig, state).total).toBeGreaterThanOrEqual(95);
+    expect(scoreOfStill(rig, state).total).toBeGreaterThanOrEqual(95);
   },
 );
 
 test('twelve rounds by the house’s own cuts settle at the heart of its balanced round', () => {
   // Each charge cut by the house’s figures, as a shift without a fault is; the balance is solved directly, by other code.
   let now: StillShift = shift;
-  for (let round = 1; round <= ROUNDS; round++) {
+  for (let round = 1; round <= ROUNDS_OF_SHIFT; round++) {
     const { reflux, pressure, cuts } = now.house;
     const parts = answer(cutAmounts(amountsOf(now.charge), { reflux, pressure }, cuts));
     const heart = portionOf(parts.heart);
     const back = portionOf(plus(parts.foreshots, parts.feints));
     if (round === 1) expect(apart(heart.alcohol, house.settles)).toBeGreaterThan(0.1);
-    if (round === ROUNDS) expect(apart(heart.alcohol, house.settles)).toBeLessThan(0.01);
-    now = nextOf(now, { charge: now.charge, heart, back, score: 100 });
+    if (round === ROUNDS_OF_SHIFT) expect(apart(heart.alcohol, house.settles)).toBeLessThan(0.01);
+    now = nextOfShift(now, { charge: now.charge, heart, back, score: 100 });
   }
-  expect(now.done.length).toBe(ROUNDS);
+  expect(now.done.length).toBe(ROUNDS_OF_SHIFT);
 });
 
 test('what a round sends back is in the next charge, and nothing of it is lost', () => {
-  const rig = answer(rigFor(setupOf(shift), drawEvents(7, 1)));
+  const rig = answer(rigOfStill(setupOfStill(shift), drawStillEvents(7, 1)));
   const back = backOf(play(rig).state);
-  const { charge, waits } = nextOf(shift, { charge: shift.charge, heart: rig.goal.heart, back, score: 1 });
+  const { charge, waits } = nextOfShift(shift, {
+    charge: shift.charge,
+    heart: rig.goal.heart,
+    back,
+    score: 1,
+  });
   const alcohol = ({ volume, strength }: StillShift['charge']) => (volume * strength) / 100;
   expect(alcohol(charge) + alcohol(waits)).toBeCloseTo(alcohol(house.lowWines) + back.alcohol, 6);
 });
 
-const rig = answer(rigFor(setupOf(shift), drawEvents(7, 1)));
+const rig = answer(rigOfStill(setupOfStill(shift), drawStillEvents(7, 1)));
 const played = play(rig);
 const whole: StillShift = { ...shift, log: [...played.log, { step: played.state.step, action: { do: 'note', text: 'Quiet <b>night</b>' } }], step: played.state.step, done: [{ charge: shift.charge, heart: shift.charge, back: shift.charge, score: 88 }] }; // prettier-ignore
 
 test('a shift with its log is read again as it was written', () => {
-  expect(decodeShift(encodeShift(whole))).toEqual(whole);
-  expect(decodeShift(encodeShift(shift))).toEqual(shift);
+  expect(decodeStill(encodeStill(whole))).toEqual(whole);
+  expect(decodeStill(encodeStill(shift))).toEqual(shift);
 });
 
 const changed = (change: (data: Record<string, unknown>) => void) => {
-  const data = JSON.parse(encodeShift(whole)) as Record<string, unknown>;
+  const data = JSON.parse(encodeStill(whole)) as Record<string, unknown>;
   change(data);
   return JSON.stringify(data);
 };
@@ -102,20 +113,20 @@ test.each<[string, string]>([
   ['a step of ten days', changed((data) => (data['step'] = 172_800))],
   ['thirteen charges', changed((data) => (data['done'] = Array.from({ length: 13 }, () => whole.done[0])))],
   ['a charge of pure alcohol', changed((data) => (data['charge'] = { volume: 3000, strength: 100 }))],
-  ['a charge of 1e999 L', encodeShift(whole).replace(/"volume":[\d.]+/, '"volume":1e999')],
+  ['a charge of 1e999 L', encodeStill(whole).replace(/"volume":[\d.]+/, '"volume":1e999')],
   ['steam at 11', changed((data) => (data['log'] = [{ step: 1, action: { do: 'steam', to: 11 } }]))],
   ['an action of the prototype', changed((data) => (data['log'] = [{ step: 1, action: { do: 'constructor' } }]))],
   ['a log out of order', changed((data) => (data['log'] = [...whole.log].reverse()))],
   ['too long a log', changed((data) => (data['log'] = Array.from({ length: MOST_ACTIONS + 1 }, () => whole.log[0])))],
-  ['too long a text', 'x'.repeat(BIGGEST + 1)],
-  ['foreshots in two ways', encodeShift(whole).replace('{"share":', '{"volume":5,"share":')],
+  ['too long a text', 'x'.repeat(LONGEST_SHIFT_TEXT + 1)],
+  ['foreshots in two ways', encodeStill(whole).replace('{"share":', '{"volume":5,"share":')],
 ])('%s is refused in a sentence', (_, text) => {
-  const read = decodeShift(text);
+  const read = decodeStill(text);
   expect('problem' in read && /[a-z].*\.$/.test(read.problem)).toBe(true);
 }); // prettier-ignore
 
 test('a key of the prototype is no key of a shift', () => {
-  for (const key of prototypeKeys) expect(decodeShift(`{"${key}":1}`)).toHaveProperty('problem');
+  for (const key of prototypeKeys) expect(decodeStill(`{"${key}":1}`)).toHaveProperty('problem');
 });
 
 test('a link carries a number of a shift, and no other text is one', () => {

@@ -1,9 +1,9 @@
 // Each page and each part of it in use: the accessibility rules, what is said aloud, tables, targets, motion, zoom, spacing and forced colours.
 import { expect, test, type Page } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { fileText } from '../../src/handing/envelope.ts';
-import { makeKey, signed } from '../../src/handing/signing.ts';
+import { makeKey, signedRelease } from '../../src/handing/signing.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { ownSheetFile } from '../exercises/own-examples.ts';
 import { sealedSheetFile } from '../exercises/sealed-file.ts';
@@ -14,7 +14,7 @@ import { handInBlank } from './hand-in-blank.ts';
 
 const script = scriptOf('disagreeing').text;
 const thornwath = linkOf(
-  encode({ name: 'Thornwath', house: { ...builtInHouse, heartEnd: 58 } as typeof builtInHouse }),
+  encodeHouse({ name: 'Thornwath', house: { ...builtInHouse, heartEnd: 58 } as typeof builtInHouse }),
 );
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 const announcer = (page: Page) => page.locator('#announcer');
@@ -121,7 +121,7 @@ const uses: readonly {
     use: async (page) => {
       await page.evaluate(
         ([key, text]) => localStorage.setItem(key!, text!),
-        ['malt-spirit-handbook/house', encode({ name: 'Thornwath', house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse })],
+        ['malt-spirit-handbook/house', encodeHouse({ name: 'Thornwath', house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse })],
       ); // prettier-ignore
       await page.reload();
       await ready(page);
@@ -136,7 +136,7 @@ const uses: readonly {
       const house = { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse;
       await page.evaluate(
         ([key, text]) => localStorage.setItem(key!, text!),
-        ['malt-spirit-handbook/house', encode({ name: 'Thornwath', house })],
+        ['malt-spirit-handbook/house', encodeHouse({ name: 'Thornwath', house })],
       );
       await page.reload();
       await ready(page);
@@ -287,10 +287,10 @@ const uses: readonly {
       await button(page, 'Make my key').click();
       await page.locator('.hand-on .keys > summary').click();
       await page.locator('#hand-on-release').fill('0');
-      const text = encode({ name: 'Thornwath', house: builtInHouse });
+      const text = encodeHouse({ name: 'Thornwath', house: builtInHouse });
       const release = { kind: 'house', name: 'Thornwath', date: '2026-05-14', signer: 'Ben', text } as const;
       for (const number of [1, 2]) {
-        const file = fileText(await signed({ ...release, release: number }, await makeKey()));
+        const file = fileText(await signedRelease({ ...release, release: number }, await makeKey()));
         await page
           .locator('#house-file')
           .setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from(file) });
@@ -427,7 +427,7 @@ const uses: readonly {
       const house = { ...builtInHouse, originalGravity: 1.03, finalGravity: 0.985 } as typeof builtInHouse;
       await page.evaluate(
         ([key, text]) => localStorage.setItem(key!, text!),
-        ['malt-spirit-handbook/house', encode({ name: 'Thornwath', house })],
+        ['malt-spirit-handbook/house', encodeHouse({ name: 'Thornwath', house })],
       );
       await page.reload();
       await ready(page);

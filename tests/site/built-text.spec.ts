@@ -4,7 +4,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { usualWay } from '../../src/core/figures/standing.ts';
 import {
   builtInHouse,
@@ -13,7 +13,7 @@ import {
   numberFigures,
   type NumberName,
 } from '../../src/house/figures.ts';
-import { HOUSE_KEY, keyOf } from '../../src/browser/browser-store.ts';
+import { HOUSE_KEY, storageKey } from '../../src/browser/browser-store.ts';
 import type { House } from '../../src/core/line/house.ts';
 import { serve, type Served } from '../serve.ts';
 import { addresses } from './pages.ts';
@@ -156,10 +156,10 @@ for (const address of addresses.filter((each) => !/^\/sums\/./.test(each) || alo
     const built = await browser.newPage();
     for (const each of [page, built])
       // a browser draws a practice of its own
-      await each.addInitScript((key) => localStorage.setItem(key, 'fixed'), keyOf('practice-seed'));
+      await each.addInitScript((key) => localStorage.setItem(key, 'fixed'), storageKey('practice-seed'));
     await page.addInitScript(([key, text]) => localStorage.setItem(key!, text!), [
       HOUSE_KEY,
-      encode({ name: builtInName, house: other, parts: { known: { given: allGiven, counted: {} } } }),
+      encodeHouse({ name: builtInName, house: other, parts: { known: { given: allGiven, counted: {} } } }),
     ] as const);
     const [own, theirs] = await Promise.all([
       said(page, address),

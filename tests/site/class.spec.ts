@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { answersCode, resultCode, type SheetResult } from '../../src/exercises/result.ts';
 import { ownSheetFile } from '../exercises/own-examples.ts';
-import { keyOf } from '../../src/browser/browser-store.ts';
+import { storageKey } from '../../src/browser/browser-store.ts';
 import { open, watch } from './pages.ts';
 import { handInBlank } from './hand-in-blank.ts';
 
@@ -117,7 +117,7 @@ test('a join is undone where it was made, a result is given to whose it is, and 
 
 test('whose a result is, is asked where its version was given to another, and no name is put in twice unsaid', async ({ page }) => {
   await open(page, '/class/');
-  await page.evaluate((key) => localStorage.setItem(key, 'Liv Dahlby\nLiv Dahlby (night shift)'), keyOf('handed-out/0abcdef'));
+  await page.evaluate((key) => localStorage.setItem(key, 'Liv Dahlby\nLiv Dahlby (night shift)'), storageKey('handed-out/0abcdef'));
   await page.fill('#class-names', 'Liv Dahlby, Liv Dahlby (night shift), Liv Dahlby');
   await button(page, 'Put them in').click();
   await expect(page.locator('#class-people-said')).toContainText('Liv Dahlby stands twice: put in once');

@@ -1,6 +1,6 @@
 // A corrected book tells what it tells otherwise of the reader's house: once, above the text, with the way to new cards; and all that is printed says by which book.
 import { expect, test, type Page } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { stampOf } from '../../src/build/stamp.ts';
 import { broken, open } from './pages.ts';
@@ -34,7 +34,7 @@ for (const [name, house] of [
     if (house)
       await page.addInitScript(
         (text) => localStorage.setItem('malt-spirit-handbook/house', text),
-        encode({ name, house }),
+        encodeHouse({ name, house }),
       );
     await open(page, '/malting/');
     await page.waitForFunction((key) => localStorage.getItem(key) !== null, TOLD);
@@ -88,7 +88,7 @@ for (const [address, where] of [
       (text) => {
         localStorage.setItem('malt-spirit-handbook/house', text);
       },
-      encode({ name: 'Sallowby', house: sixty }),
+      encodeHouse({ name: 'Sallowby', house: sixty }),
     );
     await open(page, address);
     await layOut(page, 'A4');

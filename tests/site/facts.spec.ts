@@ -1,7 +1,7 @@
 // The fact sheet and earlier versions in use: what the house says is on its cards and in the chapters, and what changed is told.
 import { expect, test, type Page } from '@playwright/test';
 import { HOUSE_KEY } from '../../src/browser/browser-store.ts';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { open, ready } from './pages.ts';
 
@@ -13,7 +13,7 @@ async function openOwn(page: Page, address: string): Promise<void> {
   await page.goto('/');
   await page.evaluate(([key, text]) => localStorage.setItem(key!, text!), [
     HOUSE_KEY,
-    encode({ name: 'Sallowby', house: builtInHouse }),
+    encodeHouse({ name: 'Sallowby', house: builtInHouse }),
   ] as const);
   await open(page, address);
 }

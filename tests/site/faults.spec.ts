@@ -2,14 +2,14 @@
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { open, quote, ready } from './pages.ts';
 
 const HOUSE = 'malt-spirit-handbook/house';
 const PRACTICE = 'malt-spirit-handbook/practice';
 const dist = join(import.meta.dirname, '..', '..', 'dist');
-const sallowby = encode({
+const sallowby = encodeHouse({
   name: 'Sallowby',
   house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse,
 });

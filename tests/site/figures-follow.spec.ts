@@ -4,7 +4,7 @@ import { formatNumber } from '../../src/core/format.ts';
 import { changeHouse } from '../../src/core/line/change.ts';
 import { line, type Line } from '../../src/core/line/line.ts';
 import { gravity } from '../../src/core/quantity.ts';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { figureText } from '../../src/house/prose.ts';
@@ -134,7 +134,7 @@ test('a figure a year, a tonne or a mash, and a sentence of some houses, follow 
   const own = { ...builtInHouse, mashesPerWeek: 7, fillingStrength: 75 } as typeof builtInHouse;
   await page.addInitScript(
     ([key, text]) => localStorage.setItem(key!, text!),
-    ['malt-spirit-handbook/house', encode({ name: 'Sallowby', house: own })],
+    ['malt-spirit-handbook/house', encodeHouse({ name: 'Sallowby', house: own })],
   );
   await open(page, '/mashing/');
   const malt = page.locator('td [data-figure="malt.mass"]');

@@ -2,14 +2,14 @@
 import { expect, test } from '@playwright/test';
 import { encodeProgress, type Practised } from '../../src/exercises/progress.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { path } from '../../src/path/stages.ts';
+import { pathStages } from '../../src/path/stages.ts';
 import { idOfStep, kindsOfStage } from '../../src/path/steps.ts';
 import { encodeTicks } from '../../src/path/text.ts';
 import { encodeGuesses } from '../../src/predict/guesses.ts';
 import { open, ready, watch } from './pages.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
-const malting = path[0]!;
+const malting = pathStages[0]!;
 const steps = malting.lessons.flatMap((lesson) => lesson.steps);
 
 /** Malting with every step done and every kind right on these days. */

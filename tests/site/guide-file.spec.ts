@@ -1,6 +1,6 @@
 // A new guide's file: the practice of telling by keyboard on a phone, the ten sums, a walk of one's own, and the whole of it on paper.
 import { expect, test, type Page } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { encodeWalk } from '../../src/walk/text.ts';
 import { firstWalk, type Walk } from '../../src/walk/walk.ts';
@@ -117,7 +117,7 @@ test('a walk of another house says so on each page, and its own house is opened 
   page,
 }) => {
   await page.setViewportSize({ width: 390, height: 844 });
-  const text = encode({
+  const text = encodeHouse({
     name: 'Kestrel Burn',
     house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse,
   });

@@ -1,7 +1,7 @@
 // What a guide does: checks quoted figures, pastes a script, prints cards.
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { scriptOf } from '../talk/scripts.ts';
 import { contradiction, open, watch, quote } from './pages.ts';
@@ -222,7 +222,10 @@ test('a talk is held against the reader’s own house, and against the built-in 
     ([key, text]) => localStorage.setItem(key!, text!),
     [
       'malt-spirit-handbook/house',
-      encode({ name: 'Thornwath', house: { ...builtInHouse, fermentationHours: 56 } as typeof builtInHouse }),
+      encodeHouse({
+        name: 'Thornwath',
+        house: { ...builtInHouse, fermentationHours: 56 } as typeof builtInHouse,
+      }),
     ],
   );
   await page.reload();

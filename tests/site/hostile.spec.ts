@@ -4,7 +4,7 @@ import { open as openFile } from 'node:fs/promises';
 import { connect } from 'node:net';
 import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { resultCode } from '../../src/exercises/result.ts';
@@ -22,7 +22,7 @@ import { open, ready, watch } from './pages.ts';
 const OWN = 'malt-spirit-handbook/';
 const dist = join(import.meta.dirname, '..', '..', 'dist');
 const houseOf = (name: string, heartEnd = 60) =>
-  encode({ name, house: { ...builtInHouse, heartEnd } as typeof builtInHouse });
+  encodeHouse({ name, house: { ...builtInHouse, heartEnd } as typeof builtInHouse });
 const practiceOf = (kind: string, day = '2026-05-14') =>
   JSON.stringify({
     format: 'malt-spirit-handbook/practice',

@@ -1,14 +1,14 @@
 // The house page: several houses, files and links; a shared link is a visit until it is kept.
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse, type FigureName } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { open, ready } from './pages.ts';
 
 const KEY = 'malt-spirit-handbook/house';
 const textOf = (name: string, change: Partial<Record<FigureName, number>>) =>
-  encode({ name, house: { ...builtInHouse, ...change } as typeof builtInHouse });
+  encodeHouse({ name, house: { ...builtInHouse, ...change } as typeof builtInHouse });
 const stored = (page: Page) => page.evaluate((key) => localStorage.getItem(key), KEY);
 const give = (page: Page, name: string, text: string) =>
   page

@@ -1,6 +1,6 @@
 // Everything by keyboard alone: fields, choices, cuts, terms, search, practice and sheets; the focus is seen, kept and never hidden.
 import { expect, test, type Page } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { open, pageWith } from './pages.ts';
@@ -239,7 +239,7 @@ test('what a pressed button takes away does not take the focus with it', async (
   await expect(page.locator('.shelf')).toHaveCount(0);
   await expect(focused(page)).toHaveText(/is removed\.$/);
 
-  const thornwath = encode({
+  const thornwath = encodeHouse({
     name: 'Thornwath',
     house: { ...builtInHouse, heartEnd: 58 } as typeof builtInHouse,
   });

@@ -4,11 +4,11 @@ import type { Line } from '../../src/core/line/line.ts';
 import { lineWithPlant } from '../../src/core/plant/line.ts';
 import type { House } from '../../src/core/line/house.ts';
 import { GENERATOR } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
 import { lineReady, partsOfLine } from '../../src/exercises/own-line.ts';
 import { sheetLink } from '../../src/exercises/sheet-link.ts';
-import { fixed, questionsOf, type Worksheet } from '../../src/exercises/worksheet.ts';
-import { encode } from '../../src/house/codec.ts';
+import { fixedSheet, questionsAlone, type Worksheet } from '../../src/exercises/worksheet.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { figureText } from '../../src/house/prose.ts';
 import { plainPlant } from '../core/plants.ts';
@@ -21,7 +21,7 @@ const own = lineWithPlant(house, plant) as Line;
 const begin = (page: Page, parts: object) =>
   page.addInitScript(
     (text) => localStorage.getItem('malt-spirit-handbook/house') ?? localStorage.setItem('malt-spirit-handbook/house', text),
-    encode({ name: 'Threefold', house, parts: parts as never }),
+    encodeHouse({ name: 'Threefold', house, parts: parts as never }),
   ); // prettier-ignore
 
 test('prose, ledger, front page and cards of a house of three distillations are its own, and a figure moves them', async ({ page }) => {
@@ -44,7 +44,7 @@ test('prose, ledger, front page and cards of a house of three distillations are 
 test('stills that come to no balance are told of, and the book goes on without them', async ({ page }) => {
   await page.addInitScript(
     (text) => localStorage.setItem('malt-spirit-handbook/house', text),
-    encode({
+    encodeHouse({
       name: 'Threefold',
       house: builtInHouse,
       parts: { plant: { ...plant, intermediateStills: [] } },
@@ -92,9 +92,9 @@ test('ten thousand rounds of such a house are drawn in its own stills, and what 
 test('a sheet about such a house asks, by its link alone, what was drawn by its own stills; practice asks as well', async ({ page, browser }) => {
   const asked: Worksheet = { generator: GENERATOR, topics: ['line'], forms: ['calculation'], levels: [1, 2, 3], count: 40, seed: 'stills', versions: 1, house: { name: 'Threefold', house, ...partsOfLine({ plant }) } };
   await lineReady(asked.house);
-  const sheet = fixed(asked, kinds);
+  const sheet = fixedSheet(asked, questionKinds);
   const spaceless = (text: string) => text.replace(/[\s\u2060]/g, '');
-  const [order] = questionsOf(sheet, 1, kinds).filter(({ kind }) => kind === 'mashes-for-an-order');
+  const [order] = questionsAlone(sheet, 1, questionKinds).filter(({ kind }) => kind === 'mashes-for-an-order');
   expect(spaceless(order!.prompt)).toContain(`${Math.round(own.heart.alcohol)}Lofpurealcohol`);
   const other = await (await browser.newContext()).newPage(); // a browser that keeps no house
   await open(other, `/sheet/${sheetLink(sheet, 1)}`);

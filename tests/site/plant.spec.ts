@@ -1,13 +1,13 @@
 // Stills and vessels: entered on a phone, kept in the browser, and told of where they are too small.
 import { expect, test } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { open, watch } from './pages.ts';
 
 /** 6.5 t a mash, 18 a week; wort in proportion to the built-in house's 7,500 L from 1.5 t. */
 const large = { ...builtInHouse, maltPerMash: 6500, wortVolume: 32_500, mashesPerWeek: 18, yeast: 130 };
-const link = linkOf(encode({ name: 'Sallowby', house: large as typeof builtInHouse, parts: {} }));
+const link = linkOf(encodeHouse({ name: 'Sallowby', house: large as typeof builtInHouse, parts: {} }));
 
 test.use({ viewport: { width: 390, height: 844 } });
 

@@ -2,16 +2,16 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { HOUSE_KEY } from '../../src/browser/browser-store.ts';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
-import { figuresIn, roomNames, type HowKnown } from '../../src/house/portrait.ts';
+import { figuresOfRoom, portraitRoomNames, type HowKnown } from '../../src/house/portrait.ts';
 import { open, watch } from './pages.ts';
 
 const sheet = (page: Page) => page.locator('.portrait-sheet');
 const house = { ...builtInHouse, maltPerMash: 6500 } as typeof builtInHouse;
 const known = { given: { maltPerMash: 'set' }, counted: { casksInStore: 41_000 } };
-const sallowby = encode({ name: 'Sallowby', house, parts: { known } });
+const sallowby = encodeHouse({ name: 'Sallowby', house, parts: { known } });
 
 /** Opens the portrait of a house of the reader's own of which little is known. */
 async function openOwn(page: Page): Promise<void> {
@@ -61,7 +61,7 @@ test('the file of a house with few figures is whole, asks for nothing, and holds
   expect(found).toMatchObject({ root: 'svg', width: '297mm', title: 'The house’s portrait: Sallowby', strange: 0, handlers: 0, links: 0 });
   expect(text).not.toMatch(/Harrowmere/i);
   const known: HowKnown = { isBuiltIn: true, standing: () => 'set', counted: () => undefined };
-  const theirs = roomNames.flatMap((room) => figuresIn(room, builtInLine(), known, new Set()));
+  const theirs = portraitRoomNames.flatMap((room) => figuresOfRoom(room, builtInLine(), known, new Set()));
   expect(theirs).toHaveLength(22);
   for (const { id, text } of theirs) expect(found.texts, id).not.toContain(text);
   // 6.5 t in each of 6 mashes of 46 weeks, which are not Sallowby’s own yet, are 1,794 t.

@@ -3,12 +3,12 @@ import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { keepTogether } from '../../src/core/keep-together.ts';
 import { drawQuestion } from '../../src/exercises/draw.ts';
-import { kinds } from '../../src/exercises/kinds/index.ts';
-import { keyOf } from '../../src/exercises/letters.ts';
+import { questionKinds } from '../../src/exercises/kinds/index.ts';
+import { answerInKey } from '../../src/exercises/letters.ts';
 import { isNumberQuestion, type Question } from '../../src/exercises/question.ts';
 import { notesText, readNotes } from '../../src/exercises/notes.ts';
 import { readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';
-import { fixed, questionsOf, type Worksheet } from '../../src/exercises/worksheet.ts';
+import { fixedSheet, questionsAlone, type Worksheet } from '../../src/exercises/worksheet.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { formTitles } from '../../src/exercises/topics.ts';
 import { open, watch } from './pages.ts';
@@ -25,7 +25,7 @@ async function asked(page: Page, topic: string, answers: number): Promise<Questi
     const now = new Date();
     return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`;
   });
-  const drawn = kinds
+  const drawn = questionKinds
     .filter((kind) => kind.topic === topic)
     .map((kind) => drawQuestion(kind, `practice/${SEED}/${day}/${answers}`, builtInHouse));
   const found = drawn.find((question) => question && keepTogether(question.prompt) === prompt);
@@ -135,7 +135,7 @@ test('an answer is marked, a mistake is named, and the full working follows', as
     'href',
     /^\.\.\/fermenting\//,
   );
-  await page.locator('#practice-answer').fill(keyOf(question));
+  await page.locator('#practice-answer').fill(answerInKey(question));
   await page.locator('#practice-answer').press('Enter');
   await expect(marks(page)).toContainText('Right');
   await expect(page.locator('.record-so-far tr', { hasText: 'Fermenting' })).toContainText('0 of 1'); // the first answer counts
@@ -151,7 +151,7 @@ test('a starter goes from the first question to a signed record, and nothing is 
   await page.locator('#practice-topic').selectOption('safety');
   for (let i = 0; i < 3; i++) {
     const question = await asked(page, 'safety', i);
-    await answer(page, 'practice-answer', question, keyOf(question));
+    await answer(page, 'practice-answer', question, answerInKey(question));
     await page.getByRole('button', { name: 'Mark my answer' }).click();
     await expect(marks(page)).toContainText('Right');
     await page.getByRole('button', { name: 'Next question' }).click();
@@ -173,7 +173,7 @@ test('a starter goes from the first question to a signed record, and nothing is 
 test('practice goes to a file and comes back, and a damaged one is refused', async ({ page }) => {
   await open(page, '/practice/#topic=law');
   const question = await asked(page, 'law', 0);
-  await answer(page, 'practice-answer', question, keyOf(question));
+  await answer(page, 'practice-answer', question, answerInKey(question));
   await page.getByRole('button', { name: 'Mark my answer' }).click();
   await expect(marks(page).first()).toBeVisible(); // its marker comes with the first answer
   const [download] = await Promise.all([
@@ -225,11 +225,11 @@ test('a sheet goes from the desk by link to a trainee, and its result into the t
   await trainee.getByRole('button', { name: 'Begin' }).click();
   const reading = readSheetLink(hash);
   if (!reading || 'problem' in reading) throw new Error('the link is unread');
-  const questions = questionsOf(reading.sheet, 4, kinds);
+  const questions = questionsAlone(reading.sheet, 4, questionKinds);
   await trainee.locator('#take-name').fill('Una Thornwath');
   for (const [i, question] of questions.entries()) {
     await expect(trainee.locator('.prompt').nth(i)).toHaveText(question.prompt);
-    if (i < 5) await answer(trainee, `answer-${i + 1}`, question, keyOf(question));
+    if (i < 5) await answer(trainee, `answer-${i + 1}`, question, answerInKey(question));
   }
   await trainee.reload();
   await expect(trainee.getByText('5 of 6 answered')).toBeVisible();
@@ -259,7 +259,7 @@ test('a sheet goes from the desk by link to a trainee, and its result into the t
 test('where an answer has moved since a sheet was made, whoever took it is told, and not before handing in', async ({
   page,
 }) => {
-  const made: Worksheet = fixed(
+  const made: Worksheet = fixedSheet(
     {
       generator: 2,
       topics: ['distilling'],
@@ -270,7 +270,7 @@ test('where an answer has moved since a sheet was made, whoever took it is told,
       seed: 'moved',
       versions: 1,
     },
-    kinds,
+    questionKinds,
   );
   const steps = readNotes(made.notes![0]!, 3)!;
   const moved = steps.map((step, i) =>

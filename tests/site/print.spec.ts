@@ -1,13 +1,13 @@
 // Every page, card, sheet and record on A4 and Letter, by a reader whose screen is dark and whose figures are their own.
 import { expect, test, type Page } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { addresses, open, ready } from './pages.ts';
 import { faultsOf, layOut, pageCount, paperNames, papers } from './paper.ts';
 
 const houseOf = (name: string, heartEnd: number) =>
-  encode({ name, house: { ...builtInHouse, heartEnd } as typeof builtInHouse });
+  encodeHouse({ name, house: { ...builtInHouse, heartEnd } as typeof builtInHouse });
 
 test.use({ colorScheme: 'dark' });
 test.beforeEach(({ page }) =>

@@ -1,6 +1,6 @@
 // A charge of the spirit still, played whole: by keyboard, by touch and by mouse; what is kept, set by a link and refused.
 import { expect, test, type Page } from '@playwright/test';
-import { decodeShift } from '../../src/shift/still/text.ts';
+import { decodeStill } from '../../src/shift/still/text.ts';
 import { injections } from '../hostile-texts.ts';
 import { open, ready, watch } from './pages.ts';
 
@@ -11,7 +11,7 @@ const gauge = (page: Page, name: string) =>
   page.locator('.gauges > div', { has: page.locator('dt', { hasText: new RegExp(`^${name}$`) }) }).locator('dd'); // prettier-ignore
 const button = (page: Page, name: string | RegExp) => page.locator('.shift').getByRole('button', { name });
 const kept = async (page: Page) => {
-  const read = decodeShift((await page.evaluate(() => localStorage.getItem('malt-spirit-handbook/shift')))!);
+  const read = decodeStill((await page.evaluate(() => localStorage.getItem('malt-spirit-handbook/shift')))!);
   if ('problem' in read) throw new Error(read.problem);
   return read;
 };

@@ -2,7 +2,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import type { CaskGroup } from '../../src/core/stock/group.ts';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { open } from './pages.ts';
 
@@ -21,7 +21,7 @@ const heading = 'Name;Casks;Size (L);Filled on;Filled with (L);Filled at (% vol)
 async function withRegister(page: Page, stock?: object, others: object = {}) {
   const house = { name: 'Sallowby', house: builtInHouse, ...(stock ? { parts: { stock, ...others } } : {}) };
   await open(page, '/');
-  await page.evaluate(([key, text]) => localStorage.setItem(key!, text!), [KEY, encode(house)] as const);
+  await page.evaluate(([key, text]) => localStorage.setItem(key!, text!), [KEY, encodeHouse(house)] as const);
   await open(page, '/house/stock/');
 }
 

@@ -2,7 +2,7 @@
 import { expect, test } from '@playwright/test';
 import { strength } from '../../src/core/quantity.ts';
 import { HOUSE_KEY } from '../../src/browser/browser-store.ts';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { open, pageWith, ready } from './pages.ts';
 
@@ -26,7 +26,7 @@ test('on a phone, a weak and flavoured Irish whiskey misses two points, and a ru
   await page.goto('/');
   await page.evaluate(([key, text]) => localStorage.setItem(key!, text!), [
     HOUSE_KEY,
-    encode({ name: 'Sallowby', house: { ...builtInHouse, bottlingStrength: strength(37.5) } }),
+    encodeHouse({ name: 'Sallowby', house: { ...builtInHouse, bottlingStrength: strength(37.5) } }),
   ] as const);
   await open(page, pageWith('LawCheck'));
   for (const where of ['madeIn', 'maturedIn', 'bottledIn'])

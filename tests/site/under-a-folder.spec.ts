@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { ownSheetFile } from '../exercises/own-examples.ts';
@@ -15,7 +15,7 @@ const FOLDER = '/still/house/';
 const OTHER = '/store/';
 const dist = join(import.meta.dirname, '..', '..', 'dist');
 const thornwath = linkOf(
-  encode({ name: 'Thornwath', house: { ...builtInHouse, heartEnd: 58 } as typeof builtInHouse }),
+  encodeHouse({ name: 'Thornwath', house: { ...builtInHouse, heartEnd: 58 } as typeof builtInHouse }),
 );
 
 let site: Served;
@@ -423,7 +423,7 @@ test.describe('with its worker', () => {
 });
 
 const houseOf = (name: string, heartEnd: number) =>
-  encode({ name, house: { ...builtInHouse, heartEnd } as typeof builtInHouse });
+  encodeHouse({ name, house: { ...builtInHouse, heartEnd } as typeof builtInHouse });
 const OLD: Readonly<Record<string, string>> = {
   house: houseOf('Thornwath', 60),
   shelf: JSON.stringify({ Thornwath: houseOf('Thornwath', 60), Sallowby: houseOf('Sallowby', 57) }),

@@ -1,7 +1,7 @@
 // A guide cuts a talk into rooms, puts it right, and prints the still house’s card: on a phone, by keyboard alone, and with what is bad.
 import { readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse, builtInName } from '../../src/house/figures.ts';
 import { encodeWalk } from '../../src/walk/text.ts';
 import { firstWalk } from '../../src/walk/walk.ts';
@@ -216,7 +216,10 @@ test('when the house changes, sentences that no longer hold are listed, and only
 }) => {
   await open(page, '/walk/');
   await paste(page);
-  const text = encode({ name: builtInName, house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse });
+  const text = encodeHouse({
+    name: builtInName,
+    house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse,
+  });
   await page.evaluate((text) => localStorage.setItem('malt-spirit-handbook/house', text), text);
   await page.reload();
   await ready(page);
@@ -247,7 +250,10 @@ test('when the house changes, sentences that no longer hold are listed, and only
   await ready(page);
   await expect(folded).toBeVisible();
   await expect(stale.locator('h2')).toContainText('(0)');
-  const next = encode({ name: builtInName, house: { ...builtInHouse, heartEnd: 58 } as typeof builtInHouse });
+  const next = encodeHouse({
+    name: builtInName,
+    house: { ...builtInHouse, heartEnd: 58 } as typeof builtInHouse,
+  });
   await page.evaluate((text) => localStorage.setItem('malt-spirit-handbook/house', text), next);
   await page.reload();
   await ready(page);
@@ -273,7 +279,10 @@ test('on a phone: cards that were printed are told of once the house changes, wi
   await expect(show).toContainText('Cards printed of 2 of 6 rooms');
   const stale = page.locator('.walk-printed');
   await expect(stale).toHaveCount(0);
-  const text = encode({ name: builtInName, house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse });
+  const text = encodeHouse({
+    name: builtInName,
+    house: { ...builtInHouse, heartEnd: 60 } as typeof builtInHouse,
+  });
   await page.evaluate((text) => localStorage.setItem('malt-spirit-handbook/house', text), text);
   await page.reload();
   await ready(page);

@@ -1,12 +1,12 @@
 // The week and the periods of a stillhouse, used in the browser: what fits, what does not, what is put down and kept.
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { encode } from '../../src/house/codec.ts';
+import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
 import { open, watch } from './pages.ts';
 
-const nobody = linkOf(encode({ name: 'Sallowby', house: builtInHouse, parts: {} }));
+const nobody = linkOf(encodeHouse({ name: 'Sallowby', house: builtInHouse, parts: {} }));
 
 test.use({ viewport: { width: 390, height: 844 } });
 

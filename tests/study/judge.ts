@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Quoted } from '../../src/core/cross-check/quoted.ts';
-import { accused, reconcile } from '../../src/core/cross-check/reconcile.ts';
+import { accusedFigures, reconcile } from '../../src/core/cross-check/reconcile.ts';
 
 /** Parts of itself by which one figure is moved; 0 for none. */
 export const moves = [0, 0.05, 0.1, 0.2] as const;
@@ -63,7 +63,7 @@ export function tally(some: readonly Talk[], by: Move): Tally {
     if (wrong === undefined) continue;
     if (found.figures.some(({ figure, finding }) => figure === wrong && finding !== 'not checkable'))
       count.checkable++;
-    if (accused(found)[0] === wrong) count.first++;
+    if (accusedFigures(found)[0] === wrong) count.first++;
   }
   return { by, talks: some.length, ...count };
 }

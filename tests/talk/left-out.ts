@@ -1,4 +1,5 @@
 // Every author's talks read by a reader that was learnt without them: the only numbers that are told of it.
+import { join } from 'node:path';
 import { judge, scripts, type Judgement, type Script } from './judge.ts';
 import { readScript } from '../../src/talk/script.ts';
 import { modelAsText, modelOf } from '../../src/talk/model-text.ts';
@@ -22,3 +23,7 @@ export function leftOut(talks = [...scripts(), ...recombinedTalks()].map(toLearn
       .map((script) => ({ script, judgement: judge(script, (text) => readScript(text, model)) }));
   });
 } // prettier-ignore
+
+/** The talks of authors from whom nothing was ever learnt, nor anything looked up, judged by the reader that is shipped. */
+export const neverLearnt = (): LeftOut[] =>
+  scripts(join(import.meta.dirname, 'never-learnt')).map((script) => ({ script, judgement: judge(script) }));

@@ -2,7 +2,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Judgement } from './judge.ts';
-import { leftOut, type LeftOut } from './left-out.ts';
+import { leftOut, neverLearnt, type LeftOut } from './left-out.ts';
 
 export interface Told {
   readonly author: string;
@@ -44,22 +44,23 @@ function reliability(all: readonly LeftOut[]) {
 } // prettier-ignore
 
 /** Prints what talks came to, and keeps it for the accuracy page. */
-export function tell(all: readonly LeftOut[]): void {
+export function tell(all: readonly LeftOut[], unseen: readonly LeftOut[]): void {
   const authors = [...new Set(all.map(({ script }) => script.author))];
   const rows = authors.map((author) => told(author, all.filter(({ script }) => script.author === author))); // prettier-ignore
   const whole = told('all', all);
+  const never = told('never learnt from', unseen);
   const { tenths, error } = reliability(all);
 
   const percent = (part: number, of: number) =>
     (of === 0 ? '—' : `${((100 * part) / of).toFixed(1)} %`).padStart(8);
   console.log('left out           found            matched            false         extra');
-  for (const row of [...rows, whole])
+  for (const row of [...rows, whole, never])
     console.log(row.author.padEnd(12), `${row.found}/${row.quantities}`.padStart(10), percent(row.found, row.quantities), `${row.matched}/${row.figures}`.padStart(10), percent(row.matched, row.figures), `${row.wrong}/${row.proposed}`.padStart(9), percent(row.wrong, row.proposed), String(row.extra).padStart(6)); // prettier-ignore
   console.log(`chances: ${tenths.map(({ count, chance, right }) => `${chance.toFixed(2)} right ${right.toFixed(2)} of ${count}`).join('; ')}; expected calibration error ${error}`); // prettier-ignore
 
-  writeFileSync(join(import.meta.dirname, '..', '..', 'src', 'published', 'measured', 'talks.json'), `${JSON.stringify({ rows, whole, tenths, error }, undefined, 2)}\n`); // prettier-ignore
+  writeFileSync(join(import.meta.dirname, '..', '..', 'src', 'published', 'measured', 'talks.json'), `${JSON.stringify({ rows, whole, never, tenths, error }, undefined, 2)}\n`); // prettier-ignore
   if (process.argv.includes('--all'))
     for (const { script, judgement } of all) for (const miss of judgement.misses) console.log(`${script.name}: ${miss}`); // prettier-ignore
 } // prettier-ignore
 
-if (import.meta.main) tell(leftOut());
+if (import.meta.main) tell(leftOut(), neverLearnt());

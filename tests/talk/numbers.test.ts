@@ -41,6 +41,9 @@ test.each([
   ['two hundred zero five', 205],
   ['thirteen thousand zero fifty', 13_050],
   ['one point oh seventy-two', 1.072],
+  ['eight coma one', 8.1],
+  ['vierzehn? fourteen komma seven', 14.7],
+  ['point one three', 0.13],
 ] as const)('%s is %d', (text, value) => {
   const { numbers } = numbersIn(text);
   expect(numbers).toHaveLength(1);
@@ -105,6 +108,16 @@ test.each([
   ['the other tenth is butts, the remaining tenth flour', [[0.1, ''], [0.1, '']]],
   ['regular fifty-threes', [[53, '']]],
   ['sixty-three and half nine casks', [[63.5, ''], [9, '']]],
+  ['1,900 times 0.56 is 1,064', [[1900, ''], [0.56, ''], [1064, '']]],
+  ['four times a day', [[4, '']]],
+  ['460: 1,058 minus 245 minus 353', [[460, ''], [1058, ''], [245, ''], [353, '']]],
+  ['in 0.998; 3.900 litres and 5.200 litres', [[0.998, ''], [3900, 'L'], [5200, 'L']]],
+  ['four gallons in a hundred ninety, two percent', [[4, 'UK gal'], [190, ''], [2, '%']]],
+  ['one to two per cent', [[[1, 2], '%']]],
+  ['2.5M a year, a tower of 12m', [[2_500_000, ''], [12, 'm']]],
+  ['two tons by hour', [[2, 't/h']]],
+  ['it runs till noon', [[12, '']]],
+  ['We put it apart. We begin it in seventy-three.', [[73, '']]],
   ['−', []],
 ] as const)('“%s” is read', (text, expected) => expect(read(text)).toEqual(expected)); // prettier-ignore
 

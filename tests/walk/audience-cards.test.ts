@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { textOfFigure } from '../../src/house/prose.ts';
-import { answerFor, inTheirs, unitFor, writtenFor } from '../../src/walk/audience-cards.ts';
+import { answerFor, inTheirs, unitForAudience, writtenFor } from '../../src/walk/audience-cards.ts';
 
 test.each([
   ['American', 'volume', 7500, '1,981\u00a0US\u00a0gal'], // 1,981.3
@@ -16,11 +16,11 @@ test.each([
   ['American', 'strength', 26.39, '52.8\u00a0US\u00a0proof'],
   ['American', 'yield', 408.6, '195\u00a0US\u00a0proof\u00a0gal/US\u00a0ton'], // 408.6 L × 0.907185 t ÷ 1.9016 L: half a gallon at 60 °F is 1.8927 L, and 0.47 % more at 20 °C
 ] as const)('%s, %s of %s', (saidIn, kind, value, says) => {
-  expect(inTheirs(value, unitFor(kind, saidIn))).toBe(says);
+  expect(inTheirs(value, unitForAudience(kind, saidIn))).toBe(says);
 });
 
 test('an estimate has three figures', () => {
-  expect(inTheirs(7837.6, unitFor('mass', 'American'), true)).toBe('17,300\u00a0lb'); // 17,278.9
+  expect(inTheirs(7837.6, unitForAudience('mass', 'American'), true)).toBe('17,300\u00a0lb'); // 17,278.9
 });
 
 test('a mean of casks keeps its decimals, other counts are whole', () => {
@@ -31,9 +31,9 @@ test('a mean of casks keeps its decimals, other counts are whole', () => {
 });
 
 test('what they have no unit for, and what metric visitors read, stays in the book’s own', () => {
-  expect(unitFor('hours', 'American').unit).toBe('h');
-  for (const saidIn of ['metric', 'European', 'Japanese'] as const) expect(unitFor('volume', saidIn).unit).toBe('L'); // prettier-ignore
-  expect(unitFor('strength', 'imperial').unit).toBe('% vol');
+  expect(unitForAudience('hours', 'American').unit).toBe('h');
+  for (const saidIn of ['metric', 'European', 'Japanese'] as const) expect(unitForAudience('volume', saidIn).unit).toBe('L'); // prettier-ignore
+  expect(unitForAudience('strength', 'imperial').unit).toBe('% vol');
 });
 
 test('numbers are written as they write them', () => {

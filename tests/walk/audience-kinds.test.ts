@@ -1,10 +1,10 @@
 // Who is coming decides what is told and how long it takes; it is part of the text of a walk, and what is bad in it is told of.
 import { expect, test } from 'vitest';
-import { joined, split } from '../../src/walk/change.ts';
-import { isFor, marks, type AudienceMark } from '../../src/walk/audience-kinds.ts';
+import { withPiecesJoined, withPieceSplit } from '../../src/walk/change.ts';
+import { isForAudience, audienceMarks, type AudienceMark } from '../../src/walk/audience-kinds.ts';
 import { leftOutFor } from '../../src/walk/audience-names.ts';
 import { decodeWalk, encodeWalk } from '../../src/walk/text.ts';
-import { ofLength, timesOf, wordsTold } from '../../src/walk/time.ts';
+import { withLength, timesOf, wordsTold } from '../../src/walk/time.ts';
 import { firstWalk, type Piece, type Walk } from '../../src/walk/walk.ts';
 import { brokenNames, injections, prototypeKeys } from '../hostile-texts.ts';
 
@@ -29,7 +29,7 @@ test.each([
 
 test('a walk of another length shares its minutes by what is told to those who come', () => {
   const two: Walk = { ...walk, least: 0, rooms: [{ ...room, pieces: [piece('One two three four.'), piece('Five six seven eight.', 'adults')] }, { ...walk.rooms[1]!, pieces: [piece('One two three four.')] }] }; // prettier-ignore
-  const minutes = (of: Walk) => (ofLength(of, 30) as Walk).rooms.map((each) => each.minutes);
+  const minutes = (of: Walk) => (withLength(of, 30) as Walk).rooms.map((each) => each.minutes);
   expect(minutes(two)).toEqual([20, 10]); // eight words to four
   expect(minutes({ ...two, coming: 'children' })).toEqual([15, 15]); // four to four
 });
@@ -39,15 +39,15 @@ test('what is left out is said', () => {
   expect(leftOutFor(pieces, 'chemist')).toBe('2 pieces are for others, and stay out.');
   expect(leftOutFor([pieces[2]!])).toBe('One piece is told only to some, and stays out.');
   expect(leftOutFor([pieces[0]!], 'children')).toBeUndefined();
-  for (const mark of Object.keys(marks) as AudienceMark[])
-    expect(isFor(mark, undefined)).toBe(mark === 'adults');
+  for (const mark of Object.keys(audienceMarks) as AudienceMark[])
+    expect(isForAudience(mark, undefined)).toBe(mark === 'adults');
 });
 
 test('a piece that is split keeps its mark, and two are joined with it only where both have it', () => {
-  const halves = split(walk, { room: 0, piece: 1 }, 7)!.walk;
+  const halves = withPieceSplit(walk, { room: 0, piece: 1 }, 7)!.walk;
   expect(halves.rooms[0]!.pieces.slice(1, 3)).toEqual([piece('Strong', 'adults'), piece('stuff.', 'adults')]);
-  expect(joined(halves, { room: 0, piece: 1 })!.walk.rooms[0]!.pieces[1]).toEqual(piece('Strong stuff.', 'adults')); // prettier-ignore
-  expect(joined(walk, { room: 0, piece: 0 })!.walk.rooms[0]!.pieces[0]).not.toHaveProperty('whom');
+  expect(withPiecesJoined(halves, { room: 0, piece: 1 })!.walk.rooms[0]!.pieces[1]).toEqual(piece('Strong stuff.', 'adults')); // prettier-ignore
+  expect(withPiecesJoined(walk, { room: 0, piece: 0 })!.walk.rooms[0]!.pieces[0]).not.toHaveProperty('whom');
 });
 
 const whole = (text: string) => {

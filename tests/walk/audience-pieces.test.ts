@@ -8,7 +8,7 @@ import { builtInHouse, stages } from '../../src/house/figures.ts';
 import { builtInLine } from '../../src/house/line-of.ts';
 import { line as lineOf, type Line } from '../../src/core/line/line.ts';
 import { comings } from '../../src/walk/audience-kinds.ts';
-import { pieceOf, suggestedFor, type Suggestion } from '../../src/walk/audience-pieces.ts';
+import { pieceOfSuggestion, suggestedFor, type Suggestion } from '../../src/walk/audience-pieces.ts';
 import { firstWalk } from '../../src/walk/walk.ts';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -29,7 +29,7 @@ const DRINKING =
 test('children are told nothing of drinking, and of hot and dangerous things only from behind the line', () => {
   const theirs = all.filter(({ coming }) => coming === 'children');
   expect(theirs.length).toBeGreaterThan(7);
-  for (const suggestion of theirs) expect(pieceOf(suggestion, builtInLine()).text, suggestion.id).not.toMatch(DRINKING); // prettier-ignore
+  for (const suggestion of theirs) expect(pieceOfSuggestion(suggestion, builtInLine()).text, suggestion.id).not.toMatch(DRINKING); // prettier-ignore
   expect(DRINKING.test(says('us-proof'))).toBe(true); // the test can fail
   for (const id of ['children-porridge', 'children-copper']) expect(says(id)).toMatch(/behind the line/);
   expect(says('children-gas')).toMatch(/nobody leans over/);
@@ -64,16 +64,16 @@ test('pounds and gallons are those of the handbooks, and grains are counted by t
 test('their figures follow the house, and are kept where they stand', () => {
   const other = lineOf({ ...builtInHouse, heartEnd: 60, maltPerMash: 3000 } as typeof builtInHouse) as Line;
   const yieldPiece = all.find(({ id }) => id === 'trade-yield')!;
-  expect(pieceOf(yieldPiece, builtInLine()).text).toContain('go off it at 62\u202f%\u00a0vol'); // content/houses/harrowmere.json
-  expect(pieceOf(yieldPiece, other).text).toContain('go off it at 60\u202f%\u00a0vol');
+  expect(pieceOfSuggestion(yieldPiece, builtInLine()).text).toContain('go off it at 62\u202f%\u00a0vol'); // content/houses/harrowmere.json
+  expect(pieceOfSuggestion(yieldPiece, other).text).toContain('go off it at 60\u202f%\u00a0vol');
   expect(
-    pieceOf(
+    pieceOfSuggestion(
       all.find(({ id }) => id === 'us-grist')!,
       other,
     ).text,
   ).toBe('The malt of one mash weighs 3,000\u00a0kg, which is 6,614\u00a0lb.'); // 6,613.9
   for (const suggestion of all) {
-    const { text, figures, whom } = pieceOf(suggestion, other);
+    const { text, figures, whom } = pieceOfSuggestion(suggestion, other);
     expect(text, suggestion.id).not.toMatch(/[{}]|NaN|undefined/);
     expect(whom).toBe(suggestion.coming);
     for (const { at, words } of figures) expect(text.slice(at, at + words.length)).toBe(words);

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import type { TalkFigureId } from '../../src/talk/figures.ts';
-import { toldSentences, toldWalk, withTold } from '../../src/walk/audience-talk.ts';
+import { toldSentences, toldWalk, withSentencesTold } from '../../src/walk/audience-talk.ts';
 import type { KeptQuantity } from '../../src/walk/stale.ts';
 import { firstWalk, type Walk } from '../../src/walk/walk.ts';
 
@@ -36,7 +36,7 @@ test.each(ten)('US visitors: %s', (said, words, figure, value, told, exact) => {
   expect(sentence).toMatchObject({ stood: said, anew: told });
   const spelled = Object.keys(inWords).find((each) => told.includes(each));
   const number = spelled ? inWords[spelled]! : Number(/\d[\d,.]*\d/.exec(told)![0].replace(',', ''));
-  expect(Math.abs(number / exact - 1)).toBeLessThan(0.035); // as loose as a rounded figure may be: src/walk/steps.ts
+  expect(Math.abs(number / exact - 1)).toBeLessThan(0.035); // as loose as a rounded figure may be: src/walk/rounding-steps.ts
 });
 
 test('a gravity keeps its noughts and its point, and what has no unit of theirs is left alone', () => {
@@ -66,7 +66,7 @@ test('what is accepted goes into a copy, each figure where it then stands', () =
   const before = JSON.stringify(walk);
   const told = toldWalk(walk, 'American');
   expect(told.map(({ of }) => of)).toEqual([{ room: 2, piece: 0 }, { room: 2, piece: 0 }]); // prettier-ignore
-  const copy = withTold(walk, told.slice(0, 1));
+  const copy = withSentencesTold(walk, told.slice(0, 1));
   const [piece] = copy.rooms[2]!.pieces;
   expect(piece!.text).toBe('It runs off 11,230 US gallons at 147 °F. It gets 30 kg of yeast.');
   for (const { at, words } of piece!.figures) expect(piece!.text.slice(at, at + words.length)).toBe(words);

@@ -1,7 +1,7 @@
 // A talk told to audiences in their own units. The numbers were worked by hand: 1 lb = 0.45359237 kg, 1 US gal = 3.785411784 L (NIST Handbook 44), 1 imperial gal = 4.54609 L (Weights and Measures Act 1985), US proof is twice % vol at 60 °F.
 import { expect, test } from 'vitest';
 import type { TalkFigureId } from '../../src/talk/figures.ts';
-import { accept } from '../../src/walk/accept.ts';
+import { acceptStale } from '../../src/walk/accept.ts';
 import { toldTo, type AudienceName } from '../../src/walk/audiences.ts';
 import type { KeptQuantity } from '../../src/walk/stale.ts';
 
@@ -25,7 +25,7 @@ test.each<[AudienceName, string]>([
   ['Japanese', 'We mash 5480 kg at about 64 degrees, twelve tonnes a day. Just under 2万7500 litres, 8.4 % strong; an 8-hour run. Cut at sixty-two per cent.'],
 ])('%s', (name, told) => {
   const changes = toldTo(talk, kept, name);
-  const { text, kept: after } = accept(talk, kept, [{ changes }], () => undefined);
+  const { text, kept: after } = acceptStale(talk, kept, [{ changes }], () => undefined);
   expect(text).toBe(told);
   for (const { at, words } of after) expect(text.slice(at, at + words.length)).toBe(words);
 }); // prettier-ignore

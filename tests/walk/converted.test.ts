@@ -5,8 +5,8 @@ import { expect, test } from 'vitest';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { talkFigures, type TalkFigureId } from '../../src/talk/figures.ts';
 import { toldSentences } from '../../src/walk/audience-talk.ts';
-import { missed } from '../../src/walk/holds.ts';
-import { mannerOf } from '../../src/walk/manner.ts';
+import { whyMissed } from '../../src/walk/holds.ts';
+import { mannerOfSaid } from '../../src/walk/manner.ts';
 import { sayAnew, type Audience } from '../../src/walk/say-anew.ts';
 import type { HouseNow, KeptQuantity } from '../../src/walk/stale.ts';
 
@@ -57,15 +57,15 @@ test('what is proposed in any unit and writing is not called untrue of the same 
   const untrue: string[] = [];
   let proposed = 0;
   for (const { say, was, now } of [...rowsOf('manner.json'), ...rowsOf('manner-held.json')]) {
-    const meant = mannerOf(say, was)?.meant;
+    const meant = mannerOfSaid(say, was)?.meant;
     for (const [writing, ...units] of asked)
       for (const unit of units.filter((each) => meant && each !== meant.unit))
         for (const house of writing === 'American' ? [was, now] : [was]) {
           const said = sayAnew(say, was, house, { figureUnit: meant!.figureUnit, unit, ...(writing ? { writing } : {}) });
           if (isRefusal(said)) continue;
           proposed++;
-          const heard = mannerOf(said.words, said.value, meant!.figureUnit); // as the talk is read again: what it stood for is gone
-          if (!heard || missed(heard, house)) untrue.push(`${say} for ${house} in ${unit} ${writing}: ${said.words}`);
+          const heard = mannerOfSaid(said.words, said.value, meant!.figureUnit); // as the talk is read again: what it stood for is gone
+          if (!heard || whyMissed(heard, house)) untrue.push(`${say} for ${house} in ${unit} ${writing}: ${said.words}`);
         }
   }
   expect(untrue).toEqual([]);
@@ -82,9 +82,9 @@ test('the same of every figure’s sentences, as their visitors hear them', () =
         const said = { heartAlcohol: 2600, heartVolume: 2600, maltPerMash: 6500, lowWinesStrength: 20 }[figure];
         const text = `We have ${hedge} ${words}.`;
         const [anew = text] = told(text, kept(text, words, figure, said), () => ({ value: said * part, isKnown: true }));
-        const heard = mannerOf(anew.slice('We have '.length, -1).trim(), said * part, unit);
-        const afresh = heard && mannerOf(anew.slice('We have '.length, -1).trim(), heard.meant.toFigure(heard.value), unit);
-        if (!afresh || missed(afresh, said * part)) untrue.push(`${text} ${said * part}: ${anew}`);
+        const heard = mannerOfSaid(anew.slice('We have '.length, -1).trim(), said * part, unit);
+        const afresh = heard && mannerOfSaid(anew.slice('We have '.length, -1).trim(), heard.meant.toFigure(heard.value), unit);
+        if (!afresh || whyMissed(afresh, said * part)) untrue.push(`${text} ${said * part}: ${anew}`);
       }
   expect(untrue).toEqual([]);
 }); // prettier-ignore

@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { cardFigures } from '../../src/house/card-figures.ts';
 import { isRefusal } from '../../src/core/refusal.ts';
 import { figuresByRoom, questionsByRoom, saidInShort } from '../../src/walk/guide-file.ts';
-import { heard } from '../../src/walk/guide-file-heard.ts';
-import { judge, type SaidVerdict } from '../../src/walk/guide-file-judge.ts';
-import { againOf, nextOf, nothingTold, readByWalk, stillTold, toldOf, withTold, withWalk } from '../../src/walk/guide-file-told.ts'; // prettier-ignore
+import { figureHeard } from '../../src/walk/guide-file-heard.ts';
+import { judgeTold, type SaidVerdict } from '../../src/walk/guide-file-judge.ts';
+import { roundOfMissed, nextToTell, nothingTold, readByWalk, stillTold, toldOf, withFigureTold, withWalk } from '../../src/walk/guide-file-told.ts'; // prettier-ignore
 import { emptyRoom, firstWalk, type Piece, type Walk } from '../../src/walk/walk.ts';
 import { sayings } from './guide-file-cases.ts';
 
@@ -51,14 +51,14 @@ describe('what is told where', () => {
 
 describe('right, near and wrong', () => {
   test.each(sayings)('%s of %s: “%s” is %s', (kind, value, text, verdict) => {
-    const said = heard(text, { kind, label: 'Casks filled a week', unit: '' });
+    const said = figureHeard(text, { kind, label: 'Casks filled a week', unit: '' });
     if (verdict === 'unread') return void expect(isRefusal(said)).toBe(true);
     if (isRefusal(said)) throw new Error(said.refused);
-    expect(judge(said, value, kind)).toBe(verdict satisfies SaidVerdict);
+    expect(judgeTold(said, value, kind)).toBe(verdict satisfies SaidVerdict);
   });
 
   test('what cannot be read says what was given', () => {
-    const said = heard('a great many', { kind: 'volume20', label: 'Wort collected', unit: 'L' });
+    const said = figureHeard('a great many', { kind: 'volume20', label: 'Wort collected', unit: 'L' });
     expect(said).toMatchObject({ refused: expect.stringContaining('“a great many” was given') });
   });
 });
@@ -68,17 +68,17 @@ describe('what comes next', () => {
 
   test('the walk’s order, then those missed, and those alone', () => {
     let told = nothingTold;
-    expect(nextOf(three, told)).toBe('maltPerMash');
-    told = withTold(told, 'maltPerMash', 'near', 1500);
-    expect(nextOf(three, told)).toBe('wortVolume');
-    told = withTold(withTold(told, 'wortVolume', 'right', 7500), 'draff', 'wrong', 1578);
-    expect(nextOf(three, told)).toBeUndefined();
+    expect(nextToTell(three, told)).toBe('maltPerMash');
+    told = withFigureTold(told, 'maltPerMash', 'near', 1500);
+    expect(nextToTell(three, told)).toBe('wortVolume');
+    told = withFigureTold(withFigureTold(told, 'wortVolume', 'right', 7500), 'draff', 'wrong', 1578);
+    expect(nextToTell(three, told)).toBeUndefined();
     expect(told.missed).toEqual(['maltPerMash', 'draff']);
-    told = againOf(told);
-    expect(nextOf(three, told)).toBe('maltPerMash');
-    told = withTold(told, 'maltPerMash', 'right', 1500);
-    expect(nextOf(three, told)).toBe('draff');
-    told = withTold(told, 'draff', 'right', 1578);
+    told = roundOfMissed(told);
+    expect(nextToTell(three, told)).toBe('maltPerMash');
+    told = withFigureTold(told, 'maltPerMash', 'right', 1500);
+    expect(nextToTell(three, told)).toBe('draff');
+    told = withFigureTold(told, 'draff', 'right', 1578);
     expect(told).toEqual({ right: { maltPerMash: 1500, wortVolume: 7500, draff: 1578 }, missed: [] });
   });
 
@@ -91,7 +91,7 @@ describe('what comes next', () => {
   });
 
   test('is kept by walk, and nothing strange is taken for it', () => {
-    const told = withTold(nothingTold, 'draff', 'right', 1578);
+    const told = withFigureTold(nothingTold, 'draff', 'right', 1578);
     const text = withWalk(readByWalk(withWalk([], 'A', told)), 'B', nothingTold);
     expect(toldOf(readByWalk(text), 'A')).toEqual(told);
     expect(toldOf(readByWalk(text), 'C')).toEqual(nothingTold);

@@ -1,10 +1,10 @@
 // What is proposed to be left out for children and for the time: by hand-counted words, taken or refused, and put back at once.
 import { expect, test } from 'vitest';
 import {
-  answered,
+  withProposalsAnswered,
   answeredSo,
-  putBack,
-  stillOver,
+  withLeftOutBack,
+  wordsStillOver,
   toLeaveOut,
   wordsThatFit,
 } from '../../src/walk/leave-out.ts';
@@ -51,30 +51,30 @@ test('for the time: the least goes first till the words fit, a piece that keeps 
   expect(wordsThatFit(walk)).toBe(750);
   // The room of 200 words opens with them (1), the 300 words have a figure (1): of equal weight the longer one goes.
   expect(said(walk)).toEqual([[0, 1, 'long']]);
-  expect(stillOver(walk, toLeaveOut(walk))).toBe(0);
+  expect(wordsStillOver(walk, toLeaveOut(walk))).toBe(0);
   // Refused, 254 words too many go otherwise: the 200 first, then the 400, and with those the 200 can stay. What is for a short time is asked of no long walk.
-  const refused = answered(walk, toLeaveOut(walk), 'stays');
+  const refused = withProposalsAnswered(walk, toLeaveOut(walk), 'stays');
   expect(said(refused)).toEqual([[0, 0, 'long']]);
   expect(said({ ...walk, length: 60 })).toEqual([]);
   // Five minutes hold 375: a room that has only one piece left keeps it, and what is still too much is told.
   const five = { ...walk, length: 5 };
   expect(said(five)).toEqual([[0, 1, 'long'], [1, 0, 'long']]); // prettier-ignore
-  expect(stillOver(five, toLeaveOut(five))).toBe(400 + 104 - 375);
+  expect(wordsStillOver(five, toLeaveOut(five))).toBe(400 + 104 - 375);
 });
 
 test('nothing is left out by itself; what is taken and refused is kept in the file, and put back in one action', () => {
   const walk = walkOf(talk, { coming: 'children' });
   const [duty, price, ...rest] = toLeaveOut(walk);
-  const taken = answered(answered(walk, [duty!, price!], 'out'), rest, 'stays');
+  const taken = withProposalsAnswered(withProposalsAnswered(walk, [duty!, price!], 'out'), rest, 'stays');
   expect(taken.rooms[0]!.pieces[0]!.whom).toBe('adults');
   expect(taken.rooms[2]!.pieces[1]!.whom).toBeUndefined();
   expect([answeredSo(taken, 'out'), answeredSo(taken, 'stays'), toLeaveOut(taken).length]).toEqual([2, 2, 0]);
   expect(decodeWalk(encodeWalk(taken))).toEqual({ walk: taken, problems: [] });
-  expect(putBack(putBack(taken, 'out'), 'stays')).toEqual(walk);
-  expect(said(putBack(taken, 'stays'))).toEqual([[2, 1, 'adults'], [3, 0, 'adults']]); // prettier-ignore
+  expect(withLeftOutBack(withLeftOutBack(taken, 'out'), 'stays')).toEqual(walk);
+  expect(said(withLeftOutBack(taken, 'stays'))).toEqual([[2, 1, 'adults'], [3, 0, 'adults']]); // prettier-ignore
   // What the guide marks by hand is not put back.
   const own = walkOf([[piece('Barley is a grass.', { long: true, whom: 'adults' })]], { coming: 'children' });
-  expect(putBack(own, 'out')).toBe(own);
+  expect(withLeftOutBack(own, 'out')).toBe(own);
 });
 
 test('an answer that cannot be read is told and asked again', () => {

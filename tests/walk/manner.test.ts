@@ -8,9 +8,9 @@ import { quantitiesIn } from '../../src/talk/quantities.ts';
 import { talkFigures, type TalkFigureId } from '../../src/talk/figures.ts';
 import { valuesFor } from '../../src/talk/values.ts';
 import { hedgeAround } from '../../src/walk/hedges.ts';
-import { mannerOf } from '../../src/walk/manner.ts';
+import { mannerOfSaid } from '../../src/walk/manner.ts';
 import { sayAnew, type Audience } from '../../src/walk/say-anew.ts';
-import { looseness } from '../../src/walk/steps.ts';
+import { looseness } from '../../src/walk/rounding-steps.ts';
 import { scripts } from '../talk/scripts.ts';
 
 interface Row {
@@ -38,12 +38,12 @@ test.each(rows.map((row) => [row.say, row.now, row] as const))('“%s”, now %d
 
 test('a time of day, a year and money have no manner', () => {
   for (const words of ['half past five', "six o'clock", '£45', 'in 1898', 'a nice day', ''])
-    expect(mannerOf(words, 5.5), words).toBeUndefined();
+    expect(mannerOfSaid(words, 5.5), words).toBeUndefined();
 });
 
 test('what was said so far off that it cannot have stood for the figure has none', () => {
-  expect(mannerOf('thirty', 3400)).toBeUndefined();
-  expect(mannerOf('about 27,000 L', 27_412)).toBeDefined();
+  expect(mannerOfSaid('thirty', 3400)).toBeUndefined();
+  expect(mannerOfSaid('about 27,000 L', 27_412)).toBeDefined();
 });
 
 test.each([
@@ -58,7 +58,7 @@ test.each([
   ['a good five thousand litres', 5120, { step: 1000, side: 'over', exact: false }],
   ['forty-odd casks', 43, { step: 10, side: 'over', exact: false }],
 ])('“%s” for %d', (words, was, { step, side, exact }) => {
-  const manner = mannerOf(words, was)!;
+  const manner = mannerOfSaid(words, was)!;
   expect([manner.step, manner.hedge?.side, manner.isExact]).toEqual([step, side, exact]);
 });
 
@@ -101,7 +101,7 @@ test('the reader of talks hears the house’s value in the new words, as near as
       const [read, more] = quantitiesIn(said.words);
       expect(more, said.words).toBeUndefined();
       const [heard = NaN] = valuesFor(read!, figure);
-      const manner = mannerOf(words, was, figureUnit)!;
+      const manner = mannerOfSaid(words, was, figureUnit)!;
       expect(Math.abs(heard - now), `${said.words} for ${now}`).toBeLessThanOrEqual(looseness(manner) * now * 1.0001);
       const byLaw = words.includes('US proof') ? 0.1 : 0; // % vol: the reader has proof at 60 °F, as the law; it is said as twice the strength
       expect(Math.abs(heard - said.value)).toBeLessThanOrEqual(1e-6 * now + 1e-9 + byLaw);

@@ -12,7 +12,7 @@ import {
   type SaysOnCard,
 } from '../../src/walk/printed.ts';
 import { decodeWalk, encodeWalk } from '../../src/walk/text.ts';
-import { firstWalk, most, type PrintedCard, type Walk } from '../../src/walk/walk.ts';
+import { firstWalk, mostInWalk, type PrintedCard, type Walk } from '../../src/walk/walk.ts';
 
 /** What a card of Harrowmere says whose heart ends elsewhere. */
 const cardsOf =
@@ -75,8 +75,8 @@ test('a card is kept once a room, comes back from a file, and a walk without any
   expect(decodeWalk(encodeWalk(walk))).toEqual({ walk, problems: [] });
   expect(withoutPrinted(withoutPrinted(walk, 'Mill'), 'Still house')).toEqual(first);
   expect(encodeWalk(first)).not.toContain('printed');
-  const many = Array.from({ length: most.printed + 1 }, (_, i) => ({ ...one, room: `Room ${i}` }));
-  expect(withPrinted(first, many).printed).toHaveLength(most.printed);
+  const many = Array.from({ length: mostInWalk.printed + 1 }, (_, i) => ({ ...one, room: `Room ${i}` }));
+  expect(withPrinted(first, many).printed).toHaveLength(mostInWalk.printed);
 });
 
 test('a printed card that cannot be read is left out and told of, and the walk is read', () => {

@@ -2,7 +2,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { numbersIn } from '../../src/core/reading/numbers.ts';
-import { british, inWords, spokenAs, wholeInWords, type Spoken } from '../../src/walk/spoken.ts';
+import {
+  britishStyle,
+  numberInWords,
+  styleOfNumber,
+  wholeInWords,
+  type Spoken,
+} from '../../src/walk/spoken.ts';
 
 const read = (words: string) => {
   const { tokens, numbers } = numbersIn(words);
@@ -27,7 +33,7 @@ test.each([
   [1_000_050, 'one million and fifty'],
   [2_310_000, 'two million three hundred and ten thousand'],
 ])('%d is “%s”', (value, words) => {
-  expect(inWords(value)).toBe(words);
+  expect(numberInWords(value)).toBe(words);
 });
 
 test.each<[number, Partial<Spoken>, string]>([
@@ -53,7 +59,7 @@ test.each<[number, Partial<Spoken>, string]>([
   [154, { style: 'unsaid' }, 'one fifty-four'],
   [-2, {}, 'minus two'],
 ])('%d in the style of %o is “%s”', (value, style, words) => {
-  expect(inWords(value, { ...british, ...style })).toBe(words);
+  expect(numberInWords(value, { ...britishStyle, ...style })).toBe(words);
 });
 
 test('the reader of numbers hears the number that was said', () => {
@@ -61,7 +67,7 @@ test('the reader of numbers hears the number that was said', () => {
   fc.assert(
     fc.property(fc.integer({ min: 1, max: 9_999_999 }), fc.constantFrom(...styles), fc.boolean(), (value, style, and) => {
       const scale = value >= 1e6 ? 1e6 : 1000;
-      expect(read(inWords(value, { ...british, style, scale, and }))).toBe(value);
+      expect(read(numberInWords(value, { ...britishStyle, style, scale, and }))).toBe(value);
     }),
   );
 }); // prettier-ignore
@@ -69,7 +75,7 @@ test('the reader of numbers hears the number that was said', () => {
 test('so it does of decimals', () => {
   fc.assert(
     fc.property(fc.integer({ min: 101, max: 99_999 }), (thousandths) => {
-      expect(read(inWords(thousandths / 100))).toBeCloseTo(thousandths / 100, 9);
+      expect(read(numberInWords(thousandths / 100))).toBeCloseTo(thousandths / 100, 9);
     }),
   );
 });
@@ -79,8 +85,8 @@ test('a style is known again by its words', () => {
   fc.assert(
     fc.property(fc.integer({ min: 1, max: 400_000 }), fc.constantFrom(...all), (quarters, style) => {
       const value = style === 'halves' ? quarters / 4 : quarters;
-      const words = inWords(value, { ...british, style, scale: 1000 });
-      expect(inWords(value, spokenAs(words, value))).toBe(words);
+      const words = numberInWords(value, { ...britishStyle, style, scale: 1000 });
+      expect(numberInWords(value, styleOfNumber(words, value))).toBe(words);
     }),
   );
 });

@@ -1,11 +1,11 @@
 // The sentences that no longer hold once a house has changed, and what is left of a talk once they are accepted.
 import { expect, test } from 'vitest';
-import { missed } from '../../src/walk/holds.ts';
-import { mannerOf } from '../../src/walk/manner.ts';
+import { whyMissed } from '../../src/walk/holds.ts';
+import { mannerOfSaid } from '../../src/walk/manner.ts';
 import { talkFigures, type TalkFigureId } from '../../src/talk/figures.ts';
 import { quantitiesIn } from '../../src/talk/quantities.ts';
 import { valuesFor } from '../../src/talk/values.ts';
-import { accept, stillStale } from '../../src/walk/accept.ts';
+import { acceptStale, stillStale } from '../../src/walk/accept.ts';
 import { sentencesOf } from '../../src/walk/sentences.ts';
 import { staleIn, type HouseNow, type KeptQuantity } from '../../src/walk/stale.ts';
 import { scripts } from '../talk/scripts.ts';
@@ -82,9 +82,13 @@ test('just under is stale once the house lies well above', () => {
 });
 
 test('just under holds down to the next figure that would be said', () => {
-  const manner = mannerOf('just under 1,150', 1145)!;
-  expect([1149, 1144.6, 1141].map((now) => missed(manner, now))).toEqual([undefined, undefined, undefined]);
-  expect([missed(manner, 1139), missed(manner, 1156)]).toEqual(['too high', 'too low']);
+  const manner = mannerOfSaid('just under 1,150', 1145)!;
+  expect([1149, 1144.6, 1141].map((now) => whyMissed(manner, now))).toEqual([
+    undefined,
+    undefined,
+    undefined,
+  ]);
+  expect([whyMissed(manner, 1139), whyMissed(manner, 1156)]).toEqual(['too high', 'too low']);
 });
 
 test('what the house does not know is told, and nothing proposed for it', () => {
@@ -103,12 +107,12 @@ test('what is not sure to be a figure is left alone, and what no longer stands t
 test('accepting one moves the others, and accepting them one by one comes to the same as all at once', () => {
   const house = houseOf(after);
   const { sentences } = staleIn(talk, kept, house);
-  const all = accept(talk, kept, sentences, house);
+  const all = acceptStale(talk, kept, sentences, house);
   let now = { text: talk, kept: kept as readonly KeptQuantity[] };
   let waiting = sentences;
   while (waiting.length > 0) {
     const first = waiting.slice(0, 1);
-    now = accept(now.text, now.kept, first, house);
+    now = acceptStale(now.text, now.kept, first, house);
     waiting = stillStale(waiting, first);
     for (const { at, end, stood } of waiting) expect(now.text.slice(at, end)).toBe(stood);
   }
@@ -120,8 +124,8 @@ test('accepting one moves the others, and accepting them one by one comes to the
 test('a sentence that is left is still proposed later, the text untouched', () => {
   const house = houseOf(after);
   const { sentences } = staleIn(talk, kept, house);
-  expect(accept(talk, kept, [], house)).toEqual({ text: talk, kept });
-  const { text, kept: moved } = accept(talk, kept, sentences.slice(2), house);
+  expect(acceptStale(talk, kept, [], house)).toEqual({ text: talk, kept });
+  const { text, kept: moved } = acceptStale(talk, kept, sentences.slice(2), house);
   expect(staleIn(text, moved, house).sentences.map(({ anew }) => anew)).toEqual(sentences.slice(0, 2).map(({ anew }) => anew)); // prettier-ignore
 });
 
@@ -180,7 +184,7 @@ test('a whole talk accepted keeps every other character, and then holds', () => 
     };
     const { sentences } = staleIn(text, taken, house);
     proposed += sentences.length;
-    const all = accept(text, taken, sentences, house);
+    const all = acceptStale(text, taken, sentences, house);
     for (const { at, words } of all.kept) expect(all.text.slice(at, at + words.length)).toBe(words);
     const changes = sentences.flatMap((each) => each.changes);
     let [from, rest] = [0, all.text];

@@ -1,8 +1,8 @@
 // A walk's text form: what is written is read as it was; what is bad is told in a sentence and never throws.
 import { expect, test } from 'vitest';
 import { withTalk } from '../../src/walk/pieces.ts';
-import { BIGGEST, decodeWalk, encodeWalk } from '../../src/walk/text.ts';
-import { firstWalk, most, textOf, type Walk } from '../../src/walk/walk.ts';
+import { LONGEST_WALK_TEXT, decodeWalk, encodeWalk } from '../../src/walk/text.ts';
+import { firstWalk, mostInWalk, textOfWalk, type Walk } from '../../src/walk/walk.ts';
 import { brokenNames, injections, notFigures, prototypeKeys } from '../hostile-texts.ts';
 
 const walk: Walk = (() => {
@@ -34,7 +34,7 @@ test('what is written is read as it was, its figures with it', () => {
   expect(walk.rooms[2]!.pieces[0]!.figures).toEqual([
     { at: 6, words: '7,500 litres', figure: 'wortVolume', value: 7500 },
   ]);
-  expect(textOf(walk)).toBe('It is 7,500 litres.\n\nThat is all.');
+  expect(textOfWalk(walk)).toBe('It is 7,500 litres.\n\nThat is all.');
 });
 
 test('the house of a walk and what is left in it are read as written; a walk without them is written as before', () => {
@@ -61,7 +61,7 @@ test('what is no walk, or of a newer version, is told in a sentence', () => {
     expect(read(text)).toEqual({ problem: expect.stringMatching(/^That is no walk/) });
   expect(read(changed((data) => (data['version'] = 2)))).toEqual({ problem: expect.stringContaining('version 2; this handbook reads version 1. Open it with a newer one') });
   expect(read(changed((data) => (data['version'] = '1')))).toEqual({ problem: expect.stringContaining('no version') });
-  expect(read(' '.repeat(BIGGEST + 1))).toEqual({ problem: expect.stringContaining('characters') });
+  expect(read(' '.repeat(LONGEST_WALK_TEXT + 1))).toEqual({ problem: expect.stringContaining('characters') });
 }); // prettier-ignore
 
 test('each thing that is wrong is told, and the rest stands', () => {
@@ -102,10 +102,10 @@ test('each thing that is wrong is told, and the rest stands', () => {
 
 test('a text may not hold more than a walk may', () => {
   const many = whole(changed((data) => (roomOf(data, 0)['pieces'] = Array.from({ length: 700 }, () => ({ text: 'x' }))))); // prettier-ignore
-  expect(many.walk.rooms[0]!.pieces).toHaveLength(most.pieces);
+  expect(many.walk.rooms[0]!.pieces).toHaveLength(mostInWalk.pieces);
   expect(many.problems[0]).toContain('700 are given');
   const long = whole(changed((data) => (roomOf(data, 0)['pieces'] = [{ text: 'x'.repeat(300_000) }])));
-  expect(textOf(long.walk).length).toBeLessThanOrEqual(most.text + 100);
+  expect(textOfWalk(long.walk).length).toBeLessThanOrEqual(mostInWalk.text + 100);
 });
 
 test('hostile values at every place give a walk or a sentence, and are read again as they are', () => {

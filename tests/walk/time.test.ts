@@ -1,6 +1,6 @@
 // Words, minutes and times of day of a walk, against sums done by hand.
 import { expect, test } from 'vitest';
-import { clockOf, inMinutes, lateFor, minutesOf, ofLength, ofWhole, paceOf, shared, timesOf, troubleOf, wordsIn } from '../../src/walk/time.ts'; // prettier-ignore
+import { clockOf, inMinutes, lateFor, minutesOf, withLength, walkTimeInWords, paceOf, minutesShared, timesOf, troubleOf, wordsIn } from '../../src/walk/time.ts'; // prettier-ignore
 import { firstWalk, type Walk } from '../../src/walk/walk.ts';
 
 const words = (count: number) => Array.from({ length: count }, () => 'malt').join(' ');
@@ -23,16 +23,16 @@ test('words are counted as they are spoken', () => {
 });
 
 test('minutes are shared in proportion, with a least, and add up', () => {
-  expect(shared(60, [100, 200, 300], 2)).toEqual([10, 20, 30]);
+  expect(minutesShared(60, [100, 200, 300], 2)).toEqual([10, 20, 30]);
   // By hand: nothing is said in the first, which has its two; 58 minutes to 1 : 1.
-  expect(shared(60, [0, 50, 50], 2)).toEqual([2, 29, 29]);
+  expect(minutesShared(60, [0, 50, 50], 2)).toEqual([2, 29, 29]);
   // By hand: a tenth of 15 is less than 3, so 12 are left for 3 : 6.
-  expect(shared(15, [1, 3, 6], 3)).toEqual([3, 4, 8]);
-  expect(shared(30, [0, 0, 0], 2)).toEqual([10, 10, 10]);
-  expect(shared(15, [1, 1, 1, 1, 1, 1], 3)).toEqual({ refused: expect.stringContaining('too few for 6 rooms') }); // prettier-ignore
+  expect(minutesShared(15, [1, 3, 6], 3)).toEqual([3, 4, 8]);
+  expect(minutesShared(30, [0, 0, 0], 2)).toEqual([10, 10, 10]);
+  expect(minutesShared(15, [1, 1, 1, 1, 1, 1], 3)).toEqual({ refused: expect.stringContaining('too few for 6 rooms') }); // prettier-ignore
   for (const total of [15, 30, 60, 90])
     for (const weights of [[7, 11, 13, 17, 19, 23], [1, 0, 0, 400, 1, 1]]) {
-      const minutes = shared(total, weights, 2) as readonly number[];
+      const minutes = minutesShared(total, weights, 2) as readonly number[];
       expect(minutes.reduce((sum, each) => sum + each, 0)).toBe(total);
       expect(Math.min(...minutes)).toBeGreaterThanOrEqual(2);
     } // prettier-ignore
@@ -41,8 +41,8 @@ test('minutes are shared in proportion, with a least, and add up', () => {
 test('a short walk leaves out what is only for long ones', () => {
   const walk = saying(130, 130);
   const long: Walk = { ...walk, rooms: walk.rooms.map((room, i) => (i === 0 ? { ...room, pieces: room.pieces.map((piece) => ({ ...piece, long: true })) } : room)) }; // prettier-ignore
-  expect((ofLength(long, 60) as Walk).rooms.map(({ minutes }) => minutes)).toEqual([30, 30]);
-  const short = ofLength(long, 30) as Walk;
+  expect((withLength(long, 60) as Walk).rooms.map(({ minutes }) => minutes)).toEqual([30, 30]);
+  const short = withLength(long, 30) as Walk;
   expect(short.rooms.map(({ minutes }) => minutes)).toEqual([2, 28]);
   expect(timesOf(short).map((time) => time.words)).toEqual([0, 130]);
 });
@@ -55,7 +55,7 @@ test('times of day are read as people write them, and nothing else is', () => {
 });
 
 test('times run on from the beginning, past midnight too', () => {
-  const walk = ofLength({ ...saying(130, 130, 130), begins: '23:50' }, 30) as Walk;
+  const walk = withLength({ ...saying(130, 130, 130), begins: '23:50' }, 30) as Walk;
   expect(timesOf(walk).map(({ from, to }) => [clockOf(from), clockOf(to)])).toEqual([
     ['23:50', '0:00'],
     ['0:00', '0:10'],
@@ -70,7 +70,7 @@ test('a room with too much to say is told how many words to cut', () => {
     'Malt barn: 3 minutes of talk in 2 minutes. Cut about 140 words, or give it more time.',
   );
   expect(troubleOf(walk.rooms[1]!, timesOf(walk)[1]!, walk)).toBeUndefined();
-  expect(ofWhole(walk).join(' ')).toContain('The rooms have 4 minutes and the walk 60 minutes');
+  expect(walkTimeInWords(walk).join(' ')).toContain('The rooms have 4 minutes and the walk 60 minutes');
 });
 
 test('a room with much less to say than the others is told so', () => {
@@ -85,7 +85,7 @@ test('a room with much less to say than the others is told so', () => {
 });
 
 test('a party that comes late is told by how much', () => {
-  const walk: Walk = { ...(ofLength(saying(100, 100, 100), 60) as Walk), begins: '10:30' };
+  const walk: Walk = { ...(withLength(saying(100, 100, 100), 60) as Walk), begins: '10:30' };
   expect(lateFor({ ...walk, due: { room: 2, by: '11:00' } })).toContain('by 11:00: it comes at 11:10, 10 minutes late'); // prettier-ignore
   expect(lateFor({ ...walk, due: { room: 2, by: '11:10' } })).toBeUndefined();
   expect(lateFor({ ...walk, due: { room: 7, by: '11:10' } })).toBeUndefined();

@@ -1,9 +1,9 @@
 // Two tabs on one walk: what the other wrote is taken, and what is being typed here is not lost.
 import { expect, test } from 'vitest';
-import { moved, withNewRoom, withPiece, withRoom } from '../../src/walk/change.ts';
+import { withPieceMoved, withNewRoom, withPiece, withRoom } from '../../src/walk/change.ts';
 import { withTalk } from '../../src/walk/pieces.ts';
 import { roomOpen, withTyping } from '../../src/walk/two-tabs.ts';
-import { firstWalk, textOf, type Walk } from '../../src/walk/walk.ts';
+import { firstWalk, textOfWalk, type Walk } from '../../src/walk/walk.ts';
 
 const said = 'It is 7,500 litres. It is hot.';
 const mine = withTalk(firstWalk('A walk'), said, [{ from: 0, to: 19, room: 2 }, { from: 19, to: 30, room: 2 }], [{ at: 6, words: '7,500 litres', figure: 'wortVolume', value: 7500 }]); // prettier-ignore
@@ -20,7 +20,7 @@ test('a line of the other tab and the words that are being typed both stand, wit
 });
 
 test('the words go with their piece, wherever the other tab has put it', () => {
-  const elsewhere = typed(moved(mine, { room: 2, piece: 0 }, 1)!.walk);
+  const elsewhere = typed(withPieceMoved(mine, { room: 2, piece: 0 }, 1)!.walk);
   expect(words(elsewhere, 2)).toEqual(['It is hot.']);
   expect(words(elsewhere, 3)).toEqual([typing.text]);
 });
@@ -28,7 +28,7 @@ test('the words go with their piece, wherever the other tab has put it', () => {
 test('where both tabs changed one piece, or it is gone, neither is lost', () => {
   const both = typed(withPiece(mine, { room: 2, piece: 0 }, { text: 'It is a lot.', figures: [] }));
   expect(words(both, 2)).toEqual(['It is a lot.', typing.text, 'It is hot.']);
-  expect(textOf(typed(firstWalk('A walk')))).toBe(typing.text);
+  expect(textOfWalk(typed(firstWalk('A walk')))).toBe(typing.text);
   expect(withTyping(firstWalk('A walk'), mine, { ...typing, text: said.slice(0, 19) })).toEqual(firstWalk('A walk')); // prettier-ignore
 });
 

@@ -1,5 +1,5 @@
 // The S of a fermentation, fitted to the reader's own gravity readings.
-import { extractAt, hourOf } from '../../core/fermenting/fall.ts';
+import { extractAt, hourOfPartFallen } from '../../core/fermenting/fall.ts';
 import { fitFall, type GravityReading } from '../../core/fermenting/fit-fall.ts';
 import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
 import { plato, type Quantity } from '../../core/quantity.ts';
@@ -72,7 +72,7 @@ export default defineCalculator({
       finalExtract: fit.final,
       half: fit.half,
       steepness: fit.steepness,
-      done: hourOf(fit, 0.95),
+      done: hourOfPartFallen(fit, 0.95),
       scatter: fit.scatter,
     };
   },

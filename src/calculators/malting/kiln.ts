@@ -1,7 +1,7 @@
 // Air, heat and hours of a kiln load.
 import { formatNumber as n } from '../../core/format.ts';
 import { passAir, type AirPass } from '../../core/malting/kiln-air.ts';
-import { BREAK, dryingCurve, dryLoad, type Drying } from '../../core/malting/kiln-drying.ts';
+import { BREAK_MOISTURE, dryingCurve, dryLoad, type Drying } from '../../core/malting/kiln-drying.ts';
 import { hours, kilograms, quantity, type Quantity } from '../../core/quantity.ts';
 import { isRefusal, type Refusal } from '../../core/refusal.ts';
 import { defineCalculator } from '../define.ts';
@@ -62,7 +62,13 @@ export default defineCalculator({
     },
     load: { kind: 'mass', label: 'Load', range: [10, 500_000], step: 100, from: 'malt.mass' },
     green: { kind: 'percent', label: 'Moisture of the green malt', range: [30, 50], step: 0.5, value: 45 },
-    breakAt: { kind: 'percent', label: 'Moisture at the break', range: [8, 30], step: 0.5, value: BREAK },
+    breakAt: {
+      kind: 'percent',
+      label: 'Moisture at the break',
+      range: [8, 30],
+      step: 0.5,
+      value: BREAK_MOISTURE,
+    },
     finished: { house: 'maltMoisture' },
     end: {
       kind: 'percent',

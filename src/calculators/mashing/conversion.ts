@@ -1,6 +1,12 @@
 // What a path of temperatures does to the starch and to the enzymes.
 import { formatNumber as n } from '../../core/format.ts';
-import { halfLife, HOTTEST_FOR_BETA, restsUntil, survival, type Rest } from '../../core/mashing/enzymes.ts';
+import {
+  halfLife,
+  HOTTEST_FOR_BETA,
+  restsUntil,
+  enzymeSurvival,
+  type Rest,
+} from '../../core/mashing/enzymes.ts';
 import { maltsBegun, ONSETS } from '../../core/mashing/swelling.ts';
 import { celsius, quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
@@ -40,8 +46,8 @@ export default defineCalculator({
     minutes: { kind: 'minutes', label: 'Total time' },
   },
   compute: ({ rests }) => ({
-    beta: survival('beta', rests),
-    alpha: survival('alpha', rests),
+    beta: enzymeSurvival('beta', rests),
+    alpha: enzymeSurvival('alpha', rests),
     begun: maltsBegun('patindol-2012', hottest(rests)),
     begunMash: maltsBegun('rittenauer-2021', hottest(rests)),
     minutes: quantity('minutes', lasting(rests)),
@@ -77,8 +83,12 @@ export default defineCalculator({
       caption: 'Beta-amylase still alive',
       columns: [
         { kind: 'minutes', label: 'Minutes', values: times },
-        { kind: 'percent', label: 'Beta-amylase', values: paths.map((path) => survival('beta', path)) },
-        { kind: 'percent', label: 'Alpha-amylase', values: paths.map((path) => survival('alpha', path)) },
+        { kind: 'percent', label: 'Beta-amylase', values: paths.map((path) => enzymeSurvival('beta', path)) },
+        {
+          kind: 'percent',
+          label: 'Alpha-amylase',
+          values: paths.map((path) => enzymeSurvival('alpha', path)),
+        },
         {
           kind: 'temperature',
           label: 'Mash at',

@@ -5,7 +5,7 @@ import {
   draffMoistureOf,
   drainWaters,
   ownWater,
-  together,
+  runoffsTogether,
   waterMasses,
   type Drained,
 } from '../../core/mashing/waters.ts';
@@ -42,7 +42,7 @@ export default defineCalculator({
   compute: (given) => {
     const drained: Drained | Refusal = drainWaters(given, allWaters(given));
     if (isRefusal(drained)) return drained;
-    const wort = together(drained.runoffs.slice(0, given.collected));
+    const wort = runoffsTogether(drained.runoffs.slice(0, given.collected));
     const strength = asWort(wort);
     if (isRefusal(strength)) return strength;
     const promised = (given.malt * given.extract) / 100;
@@ -51,7 +51,7 @@ export default defineCalculator({
       gravity: strength.gravity,
       extract: wort.extract,
       part: percent((100 * wort.extract) / promised),
-      weak: together(drained.runoffs.slice(given.collected)).extract,
+      weak: runoffsTogether(drained.runoffs.slice(given.collected)).extract,
       left: drained.left.extract,
       leftPart: percent((100 * drained.left.extract) / promised),
       draffMoisture: draffMoistureOf(given, drained.left),

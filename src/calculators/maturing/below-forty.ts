@@ -1,6 +1,6 @@
 // When a cask becomes too weak to be called whisky.
 import { formatCount, formatNumber as n } from '../../core/format.ts';
-import { fallsBelow, fallsEvenly, LONGEST } from '../../core/maturing/falls-below.ts';
+import { fallsBelow, fallsEvenly, LONGEST_FOLLOWED } from '../../core/maturing/falls-below.ts';
 import { litres20, quantity, years, type Quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
 import { storeInputs, storeOf } from './store.ts';
@@ -66,7 +66,7 @@ export default defineCalculator({
     strength < limit ? `${n(strength, 1)} % vol is below ${n(limit, 1)} already.` : undefined,
   compute: (given) => {
     if (given.by === 'evenly') {
-      const year = Math.min(LONGEST, fallsEvenly(given.strength, given.limit, given.yearly));
+      const year = Math.min(LONGEST_FOLLOWED, fallsEvenly(given.strength, given.limit, given.yearly));
       return {
         year: years(year),
         strength: quantity('strength', given.strength - year * given.yearly),
@@ -75,7 +75,7 @@ export default defineCalculator({
     }
     const { year, cask, record } = passing(given);
     return {
-      year: year ?? LONGEST,
+      year: year ?? LONGEST_FOLLOWED,
       strength: cask.strength,
       firstYear: quantity('strength', record[0]!.strength - record[1]!.strength),
     };
@@ -92,13 +92,13 @@ export default defineCalculator({
           `After ${n(result.year, 1)} years it stands at ${n(result.strength, 1)} % vol`,
         ],
   remark: (given, { year, strength }) => {
-    if (year >= LONGEST)
+    if (year >= LONGEST_FOLLOWED)
       return `In 60 years it does not fall below ${n(given.limit, 1)} % vol: it is at ${n(strength, 1)} % vol then.`;
     const law = given.limit === 40 ? ', and may no longer be sold as whisky where 40 is the floor' : '';
     return `After ${n(year, 1)} years it falls below ${n(given.limit, 1)} % vol${law}. Regauge it as usual, and every year from four fifths of that time on, ${formatCount(Math.max(0, Math.round(year * 0.8)), 'year')}; or vat it with stronger casks before then.`;
   },
   chart: (given) => {
-    const ages = Array.from({ length: LONGEST + 1 }, (_, year) => year);
+    const ages = Array.from({ length: LONGEST_FOLLOWED + 1 }, (_, year) => year);
     const record = given.by === 'store' ? passing(given).record : undefined;
     const evenly = (year: number) => Math.max(0, given.strength - year * given.yearly);
     return {

@@ -1,6 +1,6 @@
 // A cask measured again with a rod through its bung.
 import { formatNumber as n, formatWorking as w } from '../../core/format.ts';
-import { capacity, dippedVolume, type CaskShape } from '../../core/maturing/shape.ts';
+import { caskCapacity, dippedVolume, type CaskShape } from '../../core/maturing/shape.ts';
 import { volumeAt20 } from '../../core/maturing/weighing.ts';
 import { litresOfAlcohol, quantity } from '../../core/quantity.ts';
 import { defineCalculator } from '../define.ts';
@@ -45,7 +45,7 @@ export default defineCalculator({
     if (head > bung)
       return `A head of ${n(head, 0)} mm is wider than the ${n(bung, 0)} mm at the bung; a cask is widest at its bung.`;
     if (dip > bung) return `A dip of ${n(dip, 0)} mm is more than the ${n(bung, 0)} mm at the bung.`;
-    const full = capacity({ bung, head, length });
+    const full = caskCapacity({ bung, head, length });
     return filled > full * 1.02
       ? `These measures hold ${n(full, 1)} L, and ${n(filled, 1)} L cannot have been filled in. Check the measures.`
       : undefined;
@@ -61,7 +61,7 @@ export default defineCalculator({
       missing: difference.missing,
       part: difference.part,
       expectedStrength: expected.strength,
-      full: capacity(shape(given)),
+      full: caskCapacity(shape(given)),
     };
   },
   steps: (given, result) => [

@@ -1,6 +1,6 @@
 // What both regauges ask: what was filled, how long ago, and what counts as a leak.
 import { formatCount, formatNumber as n } from '../../core/format.ts';
-import { compare, expectedNow, type Difference } from '../../core/maturing/regauge.ts';
+import { compareRegauge, expectedNow, type Difference } from '../../core/maturing/regauge.ts';
 import type { Portion, Quantity } from '../../core/quantity.ts';
 import { indrinkInput, storeInputs, storeOf } from './store.ts';
 
@@ -41,7 +41,7 @@ export function against(
     store: storeOf(given),
     years: given.years,
   });
-  return { expected, difference: compare(found, expected.alcohol, given.allowed) };
+  return { expected, difference: compareRegauge(found, expected.alcohol, given.allowed) };
 }
 
 /** The expectation, as lines of the working. */

@@ -4,7 +4,7 @@ import { gravity } from '../quantity.ts';
 import type { SourceId } from '../sources.ts';
 import { attenuate } from '../wort/attenuation.ts';
 import type { Rules } from './distilled.ts';
-import { falls } from './ladder.ts';
+import { stationPairs } from './ladder.ts';
 import { plain, quotableFigures, type Measured, type QuotableName } from './quoted.ts';
 import type { Values } from './relations.ts';
 
@@ -85,7 +85,7 @@ const orders = [
 ] as const satisfies readonly (readonly [less: QuotableName, more: QuotableName])[];
 
 const bounds: readonly Bound[] = [
-  ...falls.map(({ later, earlier, slack }): Bound => {
+  ...stationPairs.map(({ later, earlier, slack }): Bound => {
     const side = ({ figures, alcohol, says }: typeof later): Side => ({
       figures,
       value: alcohol,
@@ -152,7 +152,7 @@ function judge({ less, more, slack, asQuoted }: Bound, quoted: ReadonlyMap<Quota
 
 /**
  * Every bound that the figures break, as they were said; with as few as one figure.
- * @example brokenBounds([], TWICE) // [] (nothing was quoted)
+ * @example brokenBounds([], DISTILLED_TWICE) // [] (nothing was quoted)
  */
 export function brokenBounds(measured: readonly Measured[], { scheme }: Rules): readonly BrokenBound[] {
   const quoted = new Map(measured.map((each) => [each.figure, each]));

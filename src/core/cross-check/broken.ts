@@ -1,6 +1,6 @@
 // Which relation a figure breaks, with the numbers of both sides, so that a sentence can be made of it.
 import type { QuotedFit } from './fit-quoted.ts';
-import { asPlain, vagueOwn, type QuotableName } from './quoted.ts';
+import { asPrinted, vagueOwn, type QuotableName } from './quoted.ts';
 import type { JudgedFigure } from './reconcile.ts';
 import type { RelationName } from './distilled.ts';
 import type { Relation, Values } from './relations.ts';
@@ -84,7 +84,7 @@ function tellingRelation(
   const { name, relation } = best;
   const told = asTold(best, values, { ...values, ...Object.fromEntries(known), [figure]: quoted });
   const from = Object.fromEntries(
-    relation.figures.map((each) => [each, asPlain(each, told[each])]),
+    relation.figures.map((each) => [each, asPrinted(each, told[each])]),
   ) as Values;
   const said = new Map([...known, [figure, quoted] as const]);
   const reckoned = relation.figures.filter((each) => said.get(each) !== told[each]);

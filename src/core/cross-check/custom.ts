@@ -44,7 +44,7 @@ function strangeness({ scheme, usual }: Rules, figure: QuotableName, value: numb
 
 /**
  * How much nearer to custom a figure would be at another value: above 0 when the change would bring it nearer.
- * @example nearerCustom(TWICE, 'heartStrength', 70, 70) // 0 (it did not move)
+ * @example nearerCustom(DISTILLED_TWICE, 'heartStrength', 70, 70) // 0 (it did not move)
  */
 export function nearerCustom(rules: Rules, figure: QuotableName, from: number, to: number): number {
   return strangeness(rules, figure, from) - strangeness(rules, figure, to);

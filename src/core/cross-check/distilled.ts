@@ -6,9 +6,9 @@ import { litres20, strength } from '../quantity.ts';
 import type { QuotableName } from './quoted.ts';
 import {
   alcoholInCharge,
-  keep,
+  heldBetween,
   relations,
-  usual,
+  usualFigures,
   WASH_REFLUX,
   type Relation,
   type UsualFigures,
@@ -42,7 +42,7 @@ export interface Rules {
 /** What low wines give when they are run once more down to a strength at the safe: its strength, and litres to one of them. */
 const runOnce = remember(([charged, until]: readonly [number, number]) => {
   const run = runStill({
-    charge: { volume: litres20(100), strength: strength(keep(2, charged, 60)) },
+    charge: { volume: litres20(100), strength: strength(heldBetween(2, charged, 60)) },
     reflux: WASH_REFLUX,
     until: strength(until),
   });
@@ -101,15 +101,15 @@ const thrice = { heartStrength: { value: 82, spread: 3, why: 'three distillation
 const partly = { heartStrength: { value: 73.5, spread: 3, why: 'between what two and three distillations give', source: 'common-practice' } } as const; // prettier-ignore
 
 /** The rules of a house of two distillations. */
-export const TWICE: Rules = { scheme: 'twice', relations, usual, typical: {} };
+export const DISTILLED_TWICE: Rules = { scheme: 'twice', relations, usual: usualFigures, typical: {} };
 
 /**
  * The rules of a house by the way it distils.
- * @example rulesOf({ scheme: 'twice' }).scheme // 'twice' (as it distils)
+ * @example crossCheckRules({ scheme: 'twice' }).scheme // 'twice' (as it distils)
  */
-export function rulesOf(distilled: Distilled): Rules {
+export function crossCheckRules(distilled: Distilled): Rules {
   const { scheme } = distilled;
-  if (scheme === 'twice') return TWICE;
+  if (scheme === 'twice') return DISTILLED_TWICE;
   const all = { ...common, spiritStill: ofLowWines, throughBothStills: { ...through, times: 0.979 } };
   return scheme === 'thrice'
     ? {
@@ -119,7 +119,7 @@ export function rulesOf(distilled: Distilled): Rules {
           strongFeints: strongFeints(distilled.strongFeintsEnd),
           chargeOfThree: ofCharge(0.85, 0.08, 'the charge is strong, and 70 to 92 % of its alcohol is heart; the rest is foreshots and feints, which come back'), // prettier-ignore
         },
-        usual: { ...usual, ...thrice },
+        usual: { ...usualFigures, ...thrice },
         typical: {
           heartStrength: 82,
           heartBegins: 85,
@@ -135,7 +135,7 @@ export function rulesOf(distilled: Distilled): Rules {
           chargeHoldsWhatComes: chargeHoldsWhatComes(distilled.runAgain),
           chargeOfPart: ofCharge(0.66, 0.16, 'the heart is 50 to 80 % of the charge’s alcohol where a part of the low wines is run again; the rest is foreshots and feints, which come back'), // prettier-ignore
         },
-        usual: { ...usual, ...partly },
+        usual: { ...usualFigures, ...partly },
         typical: {
           heartStrength: 73.5,
           heartBegins: 79,

@@ -160,9 +160,9 @@ const NEARLY_STILL = 1e-3; // and one that no finding turns on
 
 /**
  * Where the search begins: figures as quoted, all others typical.
- * @example startOf([], TWICE).length === quotableNames.length // true (a start for each figure)
+ * @example startOfFit([], DISTILLED_TWICE).length === quotableNames.length // true (a start for each figure)
  */
-export function startOf(measured: readonly Measured[], { typical }: Rules): readonly number[] {
+export function startOfFit(measured: readonly Measured[], { typical }: Rules): readonly number[] {
   const quoted = new Map(measured.map(({ figure, value }) => [figure, value]));
   return quotableNames.map((name, i) =>
     scales[i]!.to(quoted.get(name) ?? typical[name] ?? quotableFigures[name].typical),
@@ -171,7 +171,7 @@ export function startOf(measured: readonly Measured[], { typical }: Rules): read
 
 /**
  * Figures not quoted of which it is known what they usually are.
- * @example usualFor(new Set(quotableNames), TWICE) // [] (all are quoted)
+ * @example usualFor(new Set(quotableNames), DISTILLED_TWICE) // [] (all are quoted)
  */
 export function usualFor(quoted: ReadonlySet<QuotableName>, { usual }: Rules): readonly Measured[] {
   return quotableNames.flatMap((figure) => {
@@ -216,7 +216,7 @@ function describe(
 
 /**
  * How well figures would be known at a place with only these rows: nothing is searched.
- * @example knownAt(usualFor(new Set(), TWICE), fitQuoted(usualFor(new Set(), TWICE), TWICE)).heartStrength.own > 0 // true (no figure is known without doubt)
+ * @example knownAt(usualFor(new Set(), DISTILLED_TWICE), fitQuoted(usualFor(new Set(), DISTILLED_TWICE), DISTILLED_TWICE)).heartStrength.own > 0 // true (no figure is known without doubt)
  */
 export function knownAt(rows: readonly Measured[], { rules, at }: QuotedFit): QuotedFit['sure'] {
   return describe(rows, rules, at, 0, true).sure;
@@ -234,12 +234,12 @@ function promised({ slopes, misses }: Rows, off: readonly number[], move: readon
 /**
  * Gauss’s and Newton’s steps from `start`, held back harder where one would raise the sum of squares. What nothing
  * fixes stays near `centre`: the figures as quoted, and typical ones.
- * @example fitQuoted(usualFor(new Set(), TWICE), TWICE).values.heartStrength > 0 // true (a spirit has a strength)
+ * @example fitQuoted(usualFor(new Set(), DISTILLED_TWICE), DISTILLED_TWICE).values.heartStrength > 0 // true (a spirit has a strength)
  */
 export function fitQuoted(
   measured: readonly Measured[],
   rules: Rules,
-  centre: readonly number[] = startOf(measured, rules),
+  centre: readonly number[] = startOfFit(measured, rules),
   start: readonly number[] = centre,
 ): QuotedFit {
   let last: { readonly at: readonly number[]; readonly rows: Rows } | undefined;

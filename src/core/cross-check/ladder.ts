@@ -75,21 +75,21 @@ export const mashStations = {
 export type MashStation = keyof typeof mashStations;
 
 /** The spirit charge: it holds the heart, but foreshots and feints of other mashes besides. */
-export const charge: LadderWay = { figures: ['chargeVolume', 'chargeStrength'], alcohol: strengthOf('chargeVolume', 'chargeStrength'), says: (t) => `${t('chargeVolume')} of spirit charge at ${t('chargeStrength')} holds` }; // prettier-ignore
+export const chargeStation: LadderWay = { figures: ['chargeVolume', 'chargeStrength'], alcohol: strengthOf('chargeVolume', 'chargeStrength'), says: (t) => `${t('chargeVolume')} of spirit charge at ${t('chargeStrength')} holds` }; // prettier-ignore
 
 /** One cask: what went in, and what is bottled. */
-export const filled: LadderWay = {
+export const filledStation: LadderWay = {
   figures: ['caskSize', 'fillingStrength'],
   alcohol: strengthOf('caskSize', 'fillingStrength'),
   says: (t) => `a cask of ${t('caskSize')} filled at ${t('fillingStrength')} got`,
 };
-export const kept: LadderWay = {
+export const keptStation: LadderWay = {
   figures: ['caskSize', 'fillingStrength', 'alcoholLoss', 'yearsInWood'],
   alcohol: (v) => ((v.caskSize * v.fillingStrength) / 100) * alcoholLeft(v),
   says: (t) =>
     `a cask of ${t('caskSize')} filled at ${t('fillingStrength')}, losing ${t('alcoholLoss')} a year for ${t('yearsInWood')}, keeps`,
 };
-export const bottled: LadderWay = {
+export const bottledStation: LadderWay = {
   figures: ['bottlesPerCask', 'bottleSize', 'bottlingStrength'],
   alcohol: (v) => (v.bottlesPerCask * v.bottleSize * v.bottlingStrength) / 1e4,
   says: (t) => `${t('bottlesPerCask')} bottles of ${t('bottleSize')} at ${t('bottlingStrength')} hold`,
@@ -117,7 +117,7 @@ export interface LadderFall {
 }
 
 /** Every pair of ways from one station to a later one. */
-export const falls: readonly LadderFall[] = [
+export const stationPairs: readonly LadderFall[] = [
   ...steps.flatMap(({ to: from }, i) =>
     steps.slice(i + 1).flatMap(({ to }, j) => {
       const between = steps.slice(i + 1, i + 2 + j);
@@ -131,7 +131,7 @@ export const falls: readonly LadderFall[] = [
       );
     }),
   ),
-  ...mashStations.heart.map((later: LadderWay): LadderFall => ({ later, earlier: charge, slack: 1, of: 'mash' })),
-  { later: bottled, earlier: filled, slack: 1, of: 'cask' },
-  { later: bottled, earlier: kept, times: 0.97, spread: 0.02, slack: 1.05, of: 'cask' }, // `bottles`; a loss a year is a mean, and the first years may differ
+  ...mashStations.heart.map((later: LadderWay): LadderFall => ({ later, earlier: chargeStation, slack: 1, of: 'mash' })),
+  { later: bottledStation, earlier: filledStation, slack: 1, of: 'cask' },
+  { later: bottledStation, earlier: keptStation, times: 0.97, spread: 0.02, slack: 1.05, of: 'cask' }, // `bottles`; a loss a year is a mean, and the first years may differ
 ]; // prettier-ignore

@@ -57,9 +57,9 @@ export function plain(figure: QuotableName, value: number): string {
 
 /**
  * A figure as `plain` prints it, so that a sum of printed figures comes out as printed; one that would be printed as nothing stays.
- * @example asPlain('heartStrength', 70.04) // 70 (to the tenth that is printed)
+ * @example asPrinted('heartStrength', 70.04) // 70 (to the tenth that is printed)
  */
-export function asPlain(figure: QuotableName, value: number): number {
+export function asPrinted(figure: QuotableName, value: number): number {
   const digits = quotableFigures[figure].kind === 'gravity' ? 3 : Math.abs(value) >= 1000 ? 0 : 1;
   return Number(value.toFixed(digits)) || value;
 }
@@ -131,9 +131,9 @@ export const vagueOwn: Partial<Readonly<Record<QuotableName, number>>> = {
 
 /**
  * True when a figure could lie between two ends, beside the others as quoted: within what it can be, and in order.
- * @example canBe('heartStrength', [200, 300], []) // false (beyond 100 % vol)
+ * @example canLieBetween('heartStrength', [200, 300], []) // false (beyond 100 % vol)
  */
-export function canBe(
+export function canLieBetween(
   figure: QuotableName,
   [low, high]: readonly [number, number],
   measured: readonly Measured[],

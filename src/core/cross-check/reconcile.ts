@@ -3,13 +3,13 @@
 // Tested by tests/core/reconcile.test.ts and npm run planted; the last two hundred houses of tests/study are not for tuning.
 import { chanceAbove, normalLimit } from '../numerics/chi-square.ts';
 import { isRefusal, type Refusal } from '../refusal.ts';
-import { ask, type Ask } from './ask.ts';
-import { blame, type Accusation } from './blame.ts';
+import { figuresToAsk, type Ask } from './figures-to-ask.ts';
+import { blamedFigures, type Accusation } from './blamed-figures.ts';
 import { brokenBounds } from './bounds.ts';
 import { brokenBy, type Broken } from './broken.ts';
-import { check, estimateIn, type Checked, type Estimate } from './check.ts';
+import { checkFigure, estimateIn, type Checked, type Estimate } from './check-figure.ts';
 import { nearerCustom } from './custom.ts';
-import { fitQuoted, knownAt, startOf, usualFor, type QuotedFit } from './fit-quoted.ts';
+import { fitQuoted, knownAt, startOfFit, usualFor, type QuotedFit } from './fit-quoted.ts';
 import {
   measure,
   NINETY_FIVE,
@@ -20,8 +20,8 @@ import {
   type Quoted,
   type QuotableName,
 } from './quoted.ts';
-import { rulesOf, type Distilled, type Rules } from './distilled.ts';
-import { decides, type Decides } from './rounded.ts';
+import { crossCheckRules, type Distilled, type Rules } from './distilled.ts';
+import { sidesApart, type Decides } from './rounded.ts';
 
 /**
  * "cannot be": beyond its limits, one of a pair the wrong way round, or more than there was. "disagrees": the others show
@@ -108,7 +108,7 @@ const descending = (checked: readonly Checked[]) => checked.toSorted((a, b) => b
 /** One round of judging: what is checked, and whether the whole or any figure is beyond chance. */
 function round(current: readonly Measured[], fit: QuotedFit, known: readonly Measured[]) {
   const bare = knownAt(known, fit);
-  const found = current.flatMap((each) => check(each, fit, current, bare) ?? []);
+  const found = current.flatMap((each) => checkFigure(each, fit, current, bare) ?? []);
   const mends = found.some(({ mendable, test }) => mendable && Math.abs(test) > NINETY_FIVE);
   const checked = mends ? found : found.map((each) => ({ ...each, mendable: true })); // where none would do, all stay in doubt
   const limit = (doubt: number) => (checked.length === 0 ? Infinity : normalLimit(1 - (1 - doubt) ** (1 / checked.length))); // Šidák's share for each of them
@@ -171,9 +171,9 @@ function fill(fit: QuotedFit, quoted: ReadonlySet<QuotableName>, known: readonly
 
 /**
  * Every figure that is named, the first to look at first.
- * @example accused({ impossible: [{ figures: ['heartVolume'] }], suspects: [] }) // ['heartVolume'] (it cannot be)
+ * @example accusedFigures({ impossible: [{ figures: ['heartVolume'] }], suspects: [] }) // ['heartVolume'] (it cannot be)
  */
-export function accused({ impossible, suspects }: Reconciliation): readonly QuotableName[] {
+export function accusedFigures({ impossible, suspects }: Reconciliation): readonly QuotableName[] {
   return [
     ...new Set([...impossible.flatMap(({ figures }) => figures), ...suspects.map(({ figure }) => figure)]),
   ];
@@ -196,14 +196,14 @@ export function reconcile(
   const heard = measure(quoted);
   return isRefusal(heard)
     ? heard
-    : judgeAll(rulesOf(distilled), heard.measured, apart(heard.impossible), heard.impossible);
+    : judgeAll(crossCheckRules(distilled), heard.measured, apart(heard.impossible), heard.impossible);
 }
 
 /** Judges what can be judged; `beyond` and the figures `set` apart for it only have their places in the answer. */
 function judgeAll(rules: Rules, measured: readonly Measured[], beyond: readonly Accusation[], set: readonly Measured[]): Reconciliation {
   const names = new Set(measured.map(({ figure }) => figure));
   const known = usualFor(names, rules);
-  const centre = startOf(measured, rules);
+  const centre = startOfFit(measured, rules);
   const whole = fitQuoted([...measured, ...known], rules, centre);
   const { aside, current, fit, judged } = setAside(measured, known, whole, centre);
   const checkedNow = new Map(judged.checked.map((each) => [each.measured.figure, each]));
@@ -219,7 +219,7 @@ function judgeAll(rules: Rules, measured: readonly Measured[], beyond: readonly 
     if (aside.some(({ measured: each }) => each.figure === figure)) return Infinity;
     return (checkedNow.get(figure)?.test ?? 0) ** 2;
   };
-  const blamed = blame(brokenBounds(measured, rules), suspicion, APART);
+  const blamed = blamedFigures(brokenBounds(measured, rules), suspicion, APART);
   const single = blamed.find(({ figures: [figure, other] }) => other === undefined && suspicion(figure!) < Infinity);
   if (single) {
     const wrong = measured.filter(({ figure }) => single.figures.includes(figure));
@@ -273,8 +273,8 @@ function judgeAll(rules: Rules, measured: readonly Measured[], beyond: readonly 
   }));
   const quoted = new Set(figures.map(({ figure }) => figure));
   const unsure = current.filter((each) => doubted.has(each));
-  const besides = ask(unsure.length > 0 ? unsure : trusted, quotableNames.filter((name) => !quoted.has(name)), fit, knownAt(known, fit));
-  const balance = decides(measured.filter(({ figure }) => !reasons.has(figure)));
+  const besides = figuresToAsk(unsure.length > 0 ? unsure : trusted, quotableNames.filter((name) => !quoted.has(name)), fit, knownAt(known, fit));
+  const balance = sidesApart(measured.filter(({ figure }) => !reasons.has(figure)));
   return {
     figures,
     impossible,

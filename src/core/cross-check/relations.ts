@@ -34,14 +34,14 @@ const STILL = { reflux: share(0.1), pressure: kilopascals(STANDARD_ATMOSPHERE) }
 
 /**
  * A number kept between two ends, so that a search may stray without harm.
- * @example keep(0, 5, 3) // 3 (no more than the upper end)
+ * @example heldBetween(0, 5, 3) // 3 (no more than the upper end)
  */
-export const keep = (low: number, value: number, high: number) => Math.min(high, Math.max(low, value));
+export const heldBetween = (low: number, value: number, high: number) => Math.min(high, Math.max(low, value));
 
 /** Strength of wash and litres of wash to a litre of wort, by Balling. */
 const ferment = remember(([original, final]: readonly [number, number]) => {
-  const og = keep(1.002, original, 1.149);
-  const fg = keep(0.981, final, og - 0.001);
+  const og = heldBetween(1.002, original, 1.149);
+  const fg = heldBetween(0.981, final, og - 0.001);
   const { strength: made, wash } = attenuate({ original: gravity(og), final: gravity(fg) });
   return { strength: made as number, volume: (wash * og) / fg };
 }, 64, ([a, b], [c, d]) => a === c && b === d); // prettier-ignore
@@ -50,7 +50,7 @@ export const WASH_REFLUX = share(0.05); // of heads and necks of wash stills fro
 
 /** Strength of the low wines of a wash run down to 1 % vol. */
 const lowWinesOver = remember((wash: number) => {
-  const charge = { volume: litres20(100), strength: strength(keep(0.5, wash, 25)) };
+  const charge = { volume: litres20(100), strength: strength(heldBetween(0.5, wash, 25)) };
   const run = runStill({ charge, reflux: WASH_REFLUX, until: strength(1) });
   if (isRefusal(run)) throw new RangeError(run.refused);
   return run.distillate.strength as number;
@@ -61,7 +61,7 @@ const lowWinesOver = remember((wash: number) => {
  * @example meanHeart([70, 70]) // 70 (it begins and ends there)
  */
 export const meanHeart = remember(([begins, ends]: readonly [number, number]) => {
-  const [high, low] = [Math.max(begins, ends), Math.min(begins, ends)].map((s) => keep(5, s, 90));
+  const [high, low] = [Math.max(begins, ends), Math.min(begins, ends)].map((s) => heldBetween(5, s, 90));
   if (high! - low! < 0.01) return (high! + low!) / 2;
   const { potAt, left } = stillCurve(STILL);
   const [from, to] = [potAt(strength(high!)), potAt(strength(low!))];
@@ -74,8 +74,8 @@ export const meanHeart = remember(([begins, ends]: readonly [number, number]) =>
 /** @example extractInWort({ wortVolume: 1000, originalGravity: 1.04831 }) // 125.6 (12 % of 1046.4 kg) */
 export const extractInWort = (v: Values) =>
   wortExtract({
-    volume: litres20(keep(0, v.wortVolume, 1e12)),
-    gravity: gravity(keep(0.99, v.originalGravity, 1.149)),
+    volume: litres20(heldBetween(0, v.wortVolume, 1e12)),
+    gravity: gravity(heldBetween(0.99, v.originalGravity, 1.149)),
   });
 const alcoholInWash = (v: Values) => (v.washVolume * v.washStrength) / 100;
 const alcoholInLowWines = (v: Values) => (v.lowWinesVolume * v.lowWinesStrength) / 100;
@@ -87,7 +87,7 @@ export const maltCouldGive = (v: Values) =>
   (SPIRIT_YIELD_FACTOR * v.maltPerMash * v.solubleExtract * v.fermentability) / 1e5; // L a tonne, from kg and two percentages
 /** @example alcoholLeft({ alcoholLoss: 10, yearsInWood: 2 }) // 0.81 (0.9 × 0.9) */
 export const alcoholLeft = (v: Values) =>
-  keep(1e-9, (1 - keep(0, v.alcoholLoss, 90) / 100) ** v.yearsInWood, 1); // a search that strays to hundreds of years must still find a number
+  heldBetween(1e-9, (1 - heldBetween(0, v.alcoholLoss, 90) / 100) ** v.yearsInWood, 1); // a search that strays to hundreds of years must still find a number
 
 /** The relations of a house that distils twice, in the order of the line. */
 export const relations = {
@@ -300,7 +300,7 @@ export type UsualFigures = Partial<
   Readonly<Record<QuotableName, { value: number; spread: number; why: string; source: SourceId }>>
 >;
 /** What a figure usually is, with its spread: weighed only where the guide does not quote it. */
-export const usual: UsualFigures = Object.fromEntries(
+export const usualFigures: UsualFigures = Object.fromEntries(
   quotableNames.flatMap((name) => {
     const { typical, houses } = quotableFigures[name];
     return houses ? [[name, { value: typical, ...houses }]] : [];

@@ -1,7 +1,7 @@
 // The balance that decides, as a sum of what was said; and what must have been rounded when both sides agree only roughly.
 import { formatNumber } from '../format.ts';
-import { falls, type LadderFall } from './ladder.ts';
-import { asPlain, plain, type Measured, type QuotableName } from './quoted.ts';
+import { stationPairs, type LadderFall } from './ladder.ts';
+import { asPrinted, plain, type Measured, type QuotableName } from './quoted.ts';
 import type { Values } from './relations.ts';
 
 export interface Decides {
@@ -32,7 +32,7 @@ function judge({ later, earlier, times, spread }: LadderFall, quoted: ReadonlyMa
   const gap = () => Math.log(later.alcohol(values) / earlier.alcohol(values) / times);
   const off = gap();
   if (Math.abs(off) < TELLING + 2 * spread!) return undefined;
-  const printed = Object.fromEntries(figures.map((figure) => [figure, asPlain(figure, values[figure])])) as Values;
+  const printed = Object.fromEntries(figures.map((figure) => [figure, asPrinted(figure, values[figure])])) as Values;
   const say = (figure: QuotableName) => plain(figure, values[figure]);
   const first = `${earlier.says(say)} ${litres(earlier.alcohol(printed))} L of pure alcohol`;
   const says = `${first[0]!.toUpperCase()}${first.slice(1)}; ${later.says(say)} ${litres(later.alcohol(printed))}.`;
@@ -70,10 +70,10 @@ function rounding(
 
 /**
  * The two sides, reckoned from quoted figures alone, that lie furthest apart for what is known of them; nothing when none does.
- * @example decides([]) // undefined (nothing was quoted)
+ * @example sidesApart([]) // undefined (nothing was quoted)
  */
-export function decides(measured: readonly Measured[]): Decides | undefined {
+export function sidesApart(measured: readonly Measured[]): Decides | undefined {
   const quoted = new Map(measured.map((each) => [each.figure, each]));
-  const found = falls.flatMap((fall) => judge(fall, quoted) ?? []);
+  const found = stationPairs.flatMap((fall) => judge(fall, quoted) ?? []);
   return found.toSorted((a, b) => Math.abs(Math.log(b.off)) - Math.abs(Math.log(a.off)) || a.figures.length - b.figures.length)[0];
 } // prettier-ignore

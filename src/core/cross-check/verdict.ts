@@ -1,7 +1,7 @@
 // What the cross-check found, in plain sentences.
 import { formatNumber } from '../format.ts';
 import { kinds } from '../kinds.ts';
-import type { Accusation } from './blame.ts';
+import type { Accusation } from './blamed-figures.ts';
 import type { Broken } from './broken.ts';
 import { plain, quotableFigures, type QuotableName } from './quoted.ts';
 import type { JudgedFigure, Reconciliation, Suspect } from './reconcile.ts';
@@ -232,9 +232,9 @@ function unchecked(figures: readonly JudgedFigure[]): string[] {
 /**
  * The findings in plain sentences: what cannot be, the whole, each suspect, the balance that decides, what could not be
  * checked, and what to say besides.
- * @example sentences(reconcile({ heartStrength: { as: 'exact', value: 70 } })).length > 0 // true (it says at least that nothing could be checked)
+ * @example findingSentences(reconcile({ heartStrength: { as: 'exact', value: 70 } })).length > 0 // true (it says at least that nothing could be checked)
  */
-export function sentences(result: Reconciliation): readonly string[] {
+export function findingSentences(result: Reconciliation): readonly string[] {
   const apart = new Set(result.impossible.flatMap(({ figures }) => figures));
   const broken = result.broken.filter(({ figure }) => !apart.has(figure));
   const suspects = result.suspects.map(({ figure }) => figure).filter((figure) => !apart.has(figure));

@@ -14,7 +14,7 @@ import {
 import { refuse } from '../refusal.ts';
 import { portionOf } from '../spirit/amounts.ts';
 import { standsAt } from '../shift/still/samples.ts';
-import { sized, type TruthOf } from './truth.ts';
+import { valueAtSize, type TruthOf } from './truth.ts';
 
 export type CaskCause = 'leak' | 'hot' | 'drawn' | 'thirsty' | 'short' | 'dip' | 'cold-glass';
 export type CaskReading = 'light' | 'volume' | 'strength' | 'damp' | 'redip' | 'bench' | 'sample' | 'store' | 'humid' | 'neighbours' | 'ticket' | 'first' | 'seal'; // prettier-ignore
@@ -56,7 +56,7 @@ const NEIGHBOURS = 0.25; // of what the store does to a cask, by which six of it
  * @example caskBench({ filling: { volume: 200, strength: 63.5 }, indrink: 2, alcoholLoss: percent(2), steadyHumidity: percent(65), humidity: 65, foundAt: 10 }, { years: 3, warmer: 0, damper: 0, drinks: 0, sample: 20 })({ cause: 'nothing', size: 0 }) // { light: 0.00, damp: 0, ticket: 200, seal: 0 } (nothing is wrong, and no cask differs)
  */
 export const caskBench = (setup: CaskSetup, day: CaskDay): TruthOf<CaskCause, CaskReading> => ({ cause, size }) => {
-  const of = (id: keyof typeof sizes) => (cause === id ? sized(sizes[id], size) : 0);
+  const of = (id: keyof typeof sizes) => (cause === id ? valueAtSize(sizes[id], size) : 0);
   const months = Math.round(12 * day.years);
   const follow = (warmer: number, damper: number, drinks: number, short: number, drawn: number, leak: number) => {
     const { volume } = setup.filling;

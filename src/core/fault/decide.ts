@@ -34,9 +34,9 @@ export function leftOpen(readings: readonly Priced[], found: Values, supposed: r
 /**
  * The cheapest set of readings, at most sixteen to choose from, that leaves no cause open but the true one; of two alike the shorter list.
  * Undefined where even all of them leave another open.
- * @example cheapest([{ id: 'safe', error: 1, minutes: 5 }, { id: 'meter', error: 1, minutes: 1 }], 'dip', { safe: 70, meter: 0 }, [{ cause: 'scale', ends: [{ safe: 60, meter: 0 }, { safe: 65, meter: 0 }] }]).map(({ id }) => id) // ['safe'] (the meter tells nothing apart)
+ * @example cheapestReadings([{ id: 'safe', error: 1, minutes: 5 }, { id: 'meter', error: 1, minutes: 1 }], 'dip', { safe: 70, meter: 0 }, [{ cause: 'scale', ends: [{ safe: 60, meter: 0 }, { safe: 65, meter: 0 }] }]).map(({ id }) => id) // ['safe'] (the meter tells nothing apart)
  */
-export function cheapest<R extends Priced>(readings: readonly R[], cause: string, found: Values, supposed: readonly Supposed[]): readonly R[] | undefined {
+export function cheapestReadings<R extends Priced>(readings: readonly R[], cause: string, found: Values, supposed: readonly Supposed[]): readonly R[] | undefined {
   const others = supposed.filter((each) => each.cause !== cause);
   const apart = readings.map((each) => others.map((other) => tellsApart(each, found, other)));
   let best: { readonly chosen: readonly number[]; readonly cost: number } | undefined;

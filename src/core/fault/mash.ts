@@ -1,12 +1,12 @@
 // A mash with one thing wrong: run by the tun's own clock as the house runs it, and then looked at.
 import { standsIn } from '../shift/gravity-jar.ts';
-import { act, wortOf } from '../shift/tun/act.ts';
-import { rigFor, STEP, USUAL_MARK, type Rig, type TunEvents, type TunSetup } from '../shift/tun/rig.ts';
-import { begin, type TunState } from '../shift/tun/state.ts';
-import { CLOUDY, drainable, step } from '../shift/tun/step.ts';
+import { actAtTun, wortOf } from '../shift/tun/act.ts';
+import { rigOfTun, TUN_STEP, USUAL_MARK, type Rig, type TunEvents, type TunSetup } from '../shift/tun/rig.ts';
+import { beginTun, type TunState } from '../shift/tun/state.ts';
+import { CLOUDY_ABOVE, drainable, stepTun } from '../shift/tun/step.ts';
 import { strikeTemperature } from '../mashing/strike.ts';
 import { celsius, gravity, percent } from '../quantity.ts';
-import { sized, type TruthOf } from './truth.ts';
+import { valueAtSize, type TruthOf } from './truth.ts';
 import { isRefusal } from '../refusal.ts';
 
 export type MashCause = 'hard' | 'fine' | 'coarse' | 'hot' | 'cold' | 'thermometer' | 'warm-glass' | 'dip';
@@ -37,18 +37,18 @@ const GIVEN_UP = 420; // min after which the wort of a bed that is set is writte
 
 /** Runs a mash as a house does that notices nothing: stand, return until clear, two waters to the washback. */
 function mashed(rig: Rig, liquor: number, mark: number) {
-  let state: TunState = act(rig, { ...begin(rig), liquor }, { do: 'mash-in' }).state;
+  let state: TunState = actAtTun(rig, { ...beginTun(rig), liquor }, { do: 'mash-in' }).state;
   let [iodine, runs, from] = [0, 0, -1];
   const waters = 2;
-  for (let minute = 0; minute < GIVEN_UP; minute += STEP) {
-    state = step(rig, state);
+  for (let minute = 0; minute < GIVEN_UP; minute += TUN_STEP) {
+    state = stepTun(rig, state);
     if (state.comes > 0 || state.stood + 1e-9 < REST && state.converted < 1 && from < 0) continue;
     if (from < 0 && minute < REST) continue;
     if (from < 0) [iodine, from] = [state.converted < 1 ? 1 : 0, minute];
-    state = { ...state, valve: mark, runsTo: state.cloud > CLOUDY ? 'back' : 'washback' };
+    state = { ...state, valve: mark, runsTo: state.cloud > CLOUDY_ABOVE ? 'back' : 'washback' };
     if (drainable(rig, state) > 0.01 * rig.waters[0]) continue;
     if (state.waters >= waters) { runs = minute - from; break; }
-    state = act(rig, { ...state, liquor: rig.setup.second, valve: 0 }, { do: 'water' }).state;
+    state = actAtTun(rig, { ...state, liquor: rig.setup.second, valve: 0 }, { do: 'water' }).state;
   }
   return { ...wortOf(state.wort), iodine, runs: runs || GIVEN_UP - from };
 } // prettier-ignore
@@ -58,10 +58,10 @@ function mashed(rig: Rig, liquor: number, mark: number) {
  * @example mashBench({ bed: { malt: kilograms(1000), moisture: percent(4), extract: percent(76) }, ratio: litresPerKilogram(4), mash: celsius(20), weak: { water: 0, extract: 0 } }, { malt: 0, grist: 20 })({ cause: 'nothing', size: 0 }) // refuses: colder than 50 (a mash at 20 °C is none)
  */
 export const mashBench = (setup: TunSetup, day: MashDay): TruthOf<MashCause, MashBenchReading> => ({ cause, size }) => {
-  const of = (id: keyof typeof sizes) => (cause === id ? sized(sizes[id], size) : undefined);
+  const of = (id: keyof typeof sizes) => (cause === id ? valueAtSize(sizes[id], size) : undefined);
   const bed = { ...setup.bed, extract: percent(setup.bed.extract * (1 + (day.malt - (of('coarse') ?? 0)) / 100)) };
   const stands = of('fine') ?? (cause === 'coarse' ? STANDS * 1.2 : STANDS);
-  const rig = rigFor(setup, { ...day, stands });
+  const rig = rigOfTun(setup, { ...day, stands });
   if (isRefusal(rig)) return rig;
   const off = of('hot') ?? of('thermometer') ?? -(of('cold') ?? 0);
   const mash = celsius(setup.mash + off);
@@ -80,7 +80,7 @@ export const mashBench = (setup: TunSetup, day: MashDay): TruthOf<MashCause, Mas
     iodine: made.iodine,
     runs: made.runs,
     mark,
-    flour: day.flour + (cause === 'fine' || cause === 'coarse' ? sized(FLOUR[cause], cause === 'coarse' ? 1 - size : size) : 0),
+    flour: day.flour + (cause === 'fine' || cause === 'coarse' ? valueAtSize(FLOUR[cause], cause === 'coarse' ? 1 - size : size) : 0),
     jar,
     cooled: made.gravity,
     redip: made.volume,

@@ -4,9 +4,9 @@ import { bracketedRoot } from '../numerics/root.ts';
 import { celsius, share, strength, type Quantity } from '../quantity.ts';
 import { minus, plus, portionOf, type Amounts } from '../spirit/amounts.ts';
 import { condense, waterComes } from '../shift/still/condenser.ts';
-import { rigFor, USUAL_RATE, type ShiftSetup } from '../shift/still/rig.ts';
-import { corrected, standsAt } from '../shift/still/samples.ts';
-import { sized, type TruthOf } from './truth.ts';
+import { rigOfStill, USUAL_RATE, type ShiftSetup } from '../shift/still/rig.ts';
+import { correctedTo20, standsAt } from '../shift/still/samples.ts';
+import { valueAtSize, type TruthOf } from './truth.ts';
 import { isRefusal } from '../refusal.ts';
 
 export type StillCause = 'scale' | 'thirsty' | 'joint' | 'feints' | 'thermometer' | 'foreshots' | 'dip';
@@ -36,7 +36,7 @@ const ROUNDS = 4; // rounds back that the receiver's log is looked at
 /** Strength at which a heart ends in truth, % vol, when the thermometer reads `high` K too much: the reading is brought down too far. */
 function endsAt(told: Quantity<'strength'>, high: number): Quantity<'strength'> {
   const at = celsius(20);
-  const miss = (truly: number) => corrected(standsAt(strength(truly), at), celsius(20 + high)) - told;
+  const miss = (truly: number) => correctedTo20(standsAt(strength(truly), at), celsius(20 + high)) - told;
   return strength(bracketedRoot(miss, told, Math.min(97, told + 15)));
 }
 
@@ -45,10 +45,10 @@ function endsAt(told: Quantity<'strength'>, high: number): Quantity<'strength'> 
  * @example stillBench({ charge: { volume: litres20(0), strength: strength(0) }, reflux: share(0), pressure: kilopascals(101.325), cuts: { foreshots: { share: share(0.02) }, heart: strength(60), feints: strength(1) }, hours: 8 }, { rise: 0, cut: 0, less: 0 })({ cause: 'nothing', size: 0 }).refused.length > 0 // true (an empty still is refused)
  */
 export const stillBench = (setup: ShiftSetup, day: StillDay): TruthOf<StillCause, StillReading> => {
-  const rig = rigFor(setup, { lively: { stands: 1, minutes: 0 }, jar: 0, clears: 1, hazesBelow: 1 });
+  const rig = rigOfStill(setup, { lively: { stands: 1, minutes: 0 }, jar: 0, clears: 1, hazesBelow: 1 });
   return ({ cause, size }) => {
     if (isRefusal(rig)) return rig;
-    const of = (id: keyof typeof sizes) => (cause === id ? sized(sizes[id], size) : 0);
+    const of = (id: keyof typeof sizes) => (cause === id ? valueAtSize(sizes[id], size) : 0);
     const { cuts } = setup;
     const times = ({ ethanol, water }: Amounts, by: number): Amounts => ({ ethanol: ethanol * by, water: water * by });
 

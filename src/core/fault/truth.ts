@@ -16,7 +16,7 @@ export type TruthOf<Cause extends string, Reading extends string> = (
 
 /**
  * The value at a size between the least and the most that is drawn.
- * @example sized([10, 20], 0.5) // 15 (half way)
+ * @example valueAtSize([10, 20], 0.5) // 15 (half way)
  */
-export const sized = ([least, most]: readonly [number, number], size: number): number =>
+export const valueAtSize = ([least, most]: readonly [number, number], size: number): number =>
   least + (most - least) * size;

@@ -2,9 +2,9 @@
 import { attenuate } from '../wort/attenuation.ts';
 import { gravityFromPlato, platoFromGravity } from '../wort/extract.ts';
 import { gravity, plato } from '../quantity.ts';
-import { houseAt, rigFor, type Rig, type WashbackSetup } from '../shift/washback/rig.ts';
-import { DEATH, DIES_ABOVE, TEN_DEGREES } from '../shift/washback/step.ts';
-import { sized, type TruthOf } from './truth.ts';
+import { houseAt, rigOfWashback, type Rig, type WashbackSetup } from '../shift/washback/rig.ts';
+import { DEATH_RATE, DIES_ABOVE, FASTER_BY_TEN_DEGREES } from '../shift/washback/step.ts';
+import { valueAtSize, type TruthOf } from './truth.ts';
 import { isRefusal } from '../refusal.ts';
 
 export type WashbackCause = 'little' | 'dead' | 'cold' | 'hot' | 'dextrin' | 'infected' | 'lifted' | 'water';
@@ -42,8 +42,8 @@ function ferment(
   const { half, steepness } = rig.pace;
   let [odds, temperature, lives, part, warmest] = [-steepness * half + Math.log(alive), start, 1, 0, start];
   for (let hour = 0; hour < until; hour += PACE) {
-    const quicker = TEN_DEGREES ** ((temperature - houseAt(rig, part)) / 10);
-    lives *= Math.exp(-DEATH * Math.max(0, temperature - DIES_ABOVE) * PACE);
+    const quicker = FASTER_BY_TEN_DEGREES ** ((temperature - houseAt(rig, part)) / 10);
+    lives *= Math.exp(-DEATH_RATE * Math.max(0, temperature - DIES_ABOVE) * PACE);
     odds += steepness * quicker * lives * PACE;
     const now = Math.max(part, 1 / (1 + Math.exp(-odds)));
     const cooled = rig.events.hasCoil && temperature > 32 ? COOLS * rig.coolingMark : 0;
@@ -60,10 +60,10 @@ function ferment(
  * @example washbackBench({ hours: 20 }, { air: 15 })({ cause: 'nothing', size: 0 }) // refuses: 24 to 150 h (twenty hours are too few)
  */
 export const washbackBench = (setup: WashbackSetup, day: WashbackDay): TruthOf<WashbackCause, WashbackReading> => {
-  const rig = rigFor(setup, { air: day.air, hasCoil: false, lively: 0.5, jar: 0, charger: 0 });
+  const rig = rigOfWashback(setup, { air: day.air, hasCoil: false, lively: 0.5, jar: 0, charger: 0 });
   return ({ cause, size }) => {
     if (isRefusal(rig)) return rig;
-    const of = (id: keyof typeof sizes) => (cause === id ? sized(sizes[id], size) : 0);
+    const of = (id: keyof typeof sizes) => (cause === id ? valueAtSize(sizes[id], size) : 0);
     const start = setup.set - of('cold') + of('hot');
     const pitched = of('little') || 1;
     const stained = of('dead') || day.stained;

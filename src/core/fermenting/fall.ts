@@ -32,9 +32,9 @@ export function extractAt(fall: Fall, hour: number): Quantity<'plato'> {
 
 /**
  * The hour at which a part of the fall, above 0 and below 1, is done; undoes `partFallen`.
- * @example hourOf({ half: hours(20), steepness: 0.2 }, 0.75) // 25.493 (by hand, 20 + ln 3 ÷ 0.2)
+ * @example hourOfPartFallen({ half: hours(20), steepness: 0.2 }, 0.75) // 25.493 (by hand, 20 + ln 3 ÷ 0.2)
  */
-export function hourOf({ half, steepness }: Pace, part: number): Quantity<'hours'> {
+export function hourOfPartFallen({ half, steepness }: Pace, part: number): Quantity<'hours'> {
   within('The part of the fall', part, Number.MIN_VALUE, 1 - Number.EPSILON / 2);
   within('The steepness, 1/h,', steepness, Number.MIN_VALUE, 1e6);
   return hours(half + Math.log(part / (1 - part)) / steepness);

@@ -102,7 +102,7 @@ export interface FigureChoice {
 }
 
 /** Common practice, no source: how far spoken figures of each sort lie from the book, and how well the book can know them. */
-export const spreads = {
+export const spokenSpreads = {
   volume: { as: 'part', about: 0.03, exact: 0.005 }, // people round to the nearest five hundred litres; a dip or meter knows half a per cent
   mass: { as: 'part', about: 0.02, exact: 0.003 }, // a mash is said in half tonnes; a weigher knows three kilograms in a tonne
   alcohol: { as: 'part', about: 0.03, exact: 0.005 }, // a volume times a strength: the volume's spread governs

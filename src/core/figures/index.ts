@@ -1,11 +1,11 @@
 // Every figure of the handbook, once: kind, limits, label, where it stands in the line. All other tables are made from this one.
 import { stages, type Figure, type GivenFigure, type QuotedAs, type Stage } from './define.ts';
-import { distilling, distillingChoices } from './distilling.ts';
-import { fermenting } from './fermenting.ts';
-import { malting } from './malting.ts';
-import { mashing, mashingChoices } from './mashing.ts';
-import { maturing } from './maturing.ts';
-import { milling } from './milling.ts';
+import { distillingFigures, distillingChoices } from './distilling.ts';
+import { fermentingFigures } from './fermenting.ts';
+import { maltingFigures } from './malting.ts';
+import { mashingFigures, mashingChoices } from './mashing.ts';
+import { maturingFigures } from './maturing.ts';
+import { millingFigures } from './milling.ts';
 
 export { stages };
 export type {
@@ -20,8 +20,22 @@ export type {
   Usual,
 } from './define.ts';
 
-const byStage = { malting, milling, mashing, fermenting, distilling, maturing } as const;
-const figures = { ...malting, ...milling, ...mashing, ...fermenting, ...distilling, ...maturing } as const;
+const byStage = {
+  malting: maltingFigures,
+  milling: millingFigures,
+  mashing: mashingFigures,
+  fermenting: fermentingFigures,
+  distilling: distillingFigures,
+  maturing: maturingFigures,
+} as const;
+const figures = {
+  ...maltingFigures,
+  ...millingFigures,
+  ...mashingFigures,
+  ...fermentingFigures,
+  ...distillingFigures,
+  ...maturingFigures,
+} as const;
 type Figures = typeof figures;
 
 /** The name of a figure in this table. */

@@ -1,11 +1,11 @@
 // Figures of the milling.
-import { computed, spreads, type Figure } from './define.ts';
+import { computed, spokenSpreads, type Figure } from './define.ts';
 
 // prettier-ignore
-export const milling = {
-  maltPerMash: { is: 'set', either: true, kind: 'mass', label: 'Malt in a mash', told: 'Malt a mash', limits: [10, 100_000], step: 50, also: ['malting', 'mashing'], at: 'malt.mass', grows: true, clean: [900, 950, 1000, 1050, 1100], card: true, meaning: 'Malt milled and mashed in one go.', quoted: { typical: 8000, spread: spreads.mass } },
-  maltPerWeek: { is: 'computed', counted: true, kind: 'mass', label: 'Malt a week', limits: [1, 1e7], also: ['malting', 'mashing'], at: 'pace.maltPerWeek', card: true, quoted: { typical: 80_000, spread: spreads.mass } },
-  maltPerYear: { is: 'computed', counted: true, kind: 'mass', label: 'Malt a year', limits: [1, 5.3e8], also: ['malting', 'mashing'], at: 'pace.maltPerYear', quoted: { typical: 3.7e6, spread: spreads.mass } },
+export const millingFigures = {
+  maltPerMash: { is: 'set', either: true, kind: 'mass', label: 'Malt in a mash', told: 'Malt a mash', limits: [10, 100_000], step: 50, also: ['malting', 'mashing'], at: 'malt.mass', grows: true, clean: [900, 950, 1000, 1050, 1100], card: true, meaning: 'Malt milled and mashed in one go.', quoted: { typical: 8000, spread: spokenSpreads.mass } },
+  maltPerWeek: { is: 'computed', counted: true, kind: 'mass', label: 'Malt a week', limits: [1, 1e7], also: ['malting', 'mashing'], at: 'pace.maltPerWeek', card: true, quoted: { typical: 80_000, spread: spokenSpreads.mass } },
+  maltPerYear: { is: 'computed', counted: true, kind: 'mass', label: 'Malt a year', limits: [1, 5.3e8], also: ['malting', 'mashing'], at: 'pace.maltPerYear', quoted: { typical: 3.7e6, spread: spokenSpreads.mass } },
   husk: { is: 'measured', kind: 'percent', label: 'Husk in the grist', limits: [0, 100], step: 1, usual: { range: [17, 23], source: 'memory' }, instead: 'it moves the grist, and with it how the bed drains', meaning: 'The coarse part, kept back by the widest sieve.' },
   grits: { is: 'computed', kind: 'percent', label: 'Grits in the grist', limits: [0, 100], usual: { range: [65, 75], source: 'memory' }, at: 'grist.gritsPercent' },
   flour: { is: 'measured', kind: 'percent', label: 'Flour in the grist', limits: [0, 100], step: 1, usual: { range: [7, 13], source: 'memory' }, clean: [8, 9, 10, 11, 12], instead: 'it moves the grist, and with it how the bed drains', meaning: 'The fine part: what passes the flour sieve, 0.253 mm in a laboratory’s stack, 0.212 mm in a hand box. What is neither husk nor flour is grits.' },

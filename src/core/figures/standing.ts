@@ -2,16 +2,16 @@
 import { figureIds, figureTable, isGiven, type FigureId, type NumberName } from './index.ts';
 
 /** How a house can know a figure that it gives. */
-export const ways = {
+export const waysKnown = {
   measured: 'measured', // read on an instrument or counted
   set: 'set', // what the house decides
 } as const;
 /** How a figure that a house gave stands; one that gave way to another since was neither measured nor set so. */
-export type WayKnown = keyof typeof ways | 'follows';
+export type WayKnown = keyof typeof waysKnown | 'follows';
 
 /** How any figure stands, in the words of a table. */
 export const standings = {
-  ...ways,
+  ...waysKnown,
   follows: 'follows from the rest', // given once, and moved since by another
   unknown: 'not known', // the built-in house's until it is given
   counted: 'counted', // or read, though it can be computed
@@ -24,13 +24,13 @@ export type FigureStanding = keyof typeof standings;
  * How a figure is usually known.
  * @example usualWay('heartEnd') // 'set' (a house decides where it cuts)
  */
-export const usualWay = (id: NumberName): keyof typeof ways => figureTable[id].is;
+export const usualWay = (id: NumberName): keyof typeof waysKnown => figureTable[id].is;
 
 /**
  * The ways in which a figure can be known.
  * @example waysToKnow('heartEnd') // ['set'] (nobody measures a decision)
  */
-export const waysToKnow = (id: NumberName): readonly (keyof typeof ways)[] =>
+export const waysToKnow = (id: NumberName): readonly (keyof typeof waysKnown)[] =>
   figureTable[id].either ? ['measured', 'set'] : [usualWay(id)];
 
 /**

@@ -67,16 +67,16 @@ export interface ClaimVerdict {
 
 /**
  * A claim held against a definition, point by point.
- * @example judge({ years: 2 }, { name: 'A', points: [{ asks: 'Three years', article: '1', meets: ({ years }) => years >= 3 }] }) // [{ asks: 'Three years', article: '1', met: false }] (two are not three)
+ * @example judgeClaim({ years: 2 }, { name: 'A', points: [{ asks: 'Three years', article: '1', meets: ({ years }) => years >= 3 }] }) // [{ asks: 'Three years', article: '1', met: false }] (two are not three)
  */
-export function judge(claim: Claim, { points }: Definition): readonly ClaimVerdict[] {
+export function judgeClaim(claim: Claim, { points }: Definition): readonly ClaimVerdict[] {
   return points.map(({ asks, article, meets }) => ({ asks, article, met: meets(claim) }));
 }
 
 /**
  * True when every point is met. A handbook's answer, not a lawyer's.
- * @example qualifies({ years: 3 }, { name: 'A', points: [{ asks: 'Three years', article: '1', meets: ({ years }) => years >= 3 }] }) // true (three are)
+ * @example meetsDefinition({ years: 3 }, { name: 'A', points: [{ asks: 'Three years', article: '1', meets: ({ years }) => years >= 3 }] }) // true (three are)
  */
-export function qualifies(claim: Claim, definition: Definition): boolean {
-  return judge(claim, definition).every(({ met }) => met);
+export function meetsDefinition(claim: Claim, definition: Definition): boolean {
+  return judgeClaim(claim, definition).every(({ met }) => met);
 }

@@ -1,6 +1,6 @@
 // More than one bottle: what comes out of the casks divided among bottles of several sizes and strengths.
 import { bottlesFrom } from '../maturing/filling.ts';
-import { filtered } from '../maturing/to-bottle.ts';
+import { afterFiltering } from '../maturing/to-bottle.ts';
 import { count, kilograms, litres20, litresOfAlcohol, strength, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 import { letDown, type Line } from './line.ts';
@@ -30,7 +30,7 @@ export function withBottles(line: Line, bottles: readonly Bottle[]): Line {
       strength: matured.strength,
       alcohol: litresOfAlcohol((matured.alcohol * share) / 100),
     };
-    const bottled = filtered(letDown(part, strength), house.filterLoss);
+    const bottled = afterFiltering(letDown(part, strength), house.filterLoss);
     return { ...bottled, bottles: bottlesFrom(bottled.volume, size) };
   });
   const sum = (of: 'volume' | 'alcohol' | 'water' | 'inFilters' | 'bottles') =>

@@ -55,9 +55,9 @@ const found = new WeakMap<Line, Map<NumberName, readonly FigureId[]>>();
  * The computed figures that hang on some of those that a house gives, each with those on which it hangs, in the order of
  * the line. Each is moved by itself, over what is usual in the trade or, where nothing says that, a tenth of it. A house
  * that does not run has none. `way` reckons a line, the same for the same house; what was found for a line is kept.
- * @example hangsOn(house, []).size // 0 (no figure was asked for)
+ * @example computedFrom(house, []).size // 0 (no figure was asked for)
  */
-export function hangsOn(
+export function computedFrom(
   house: House,
   figures: readonly NumberName[],
   way: Way = line,

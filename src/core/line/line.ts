@@ -11,7 +11,7 @@ import { settleRound, type Round } from '../distilling/round.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { CaskYear } from '../maturing/cask.ts';
 import { bottlesFrom, meanCask } from '../maturing/filling.ts';
-import { filtered, throughWood } from '../maturing/to-bottle.ts';
+import { afterFiltering, throughWood } from '../maturing/to-bottle.ts';
 import {
   count,
   kilograms,
@@ -228,7 +228,7 @@ export function lineWith(house: House, distilled: (wash: Fermentation) => Round 
   const aged = mature(house, filling, size, mashesPerYear);
   if (isRefusal(aged)) return aged;
   const { casks, matured } = aged;
-  const bottled = filtered(letDown(matured, house.bottlingStrength), house.filterLoss);
+  const bottled = afterFiltering(letDown(matured, house.bottlingStrength), house.filterLoss);
   const bottles = bottlesFrom(bottled.volume, house.bottleSize);
 
   return {

@@ -94,9 +94,9 @@ function byHalves(value: number, unit: string, ends: Ends | undefined): string {
 /**
  * A number of a kind as it is said to visitors, from nothing upwards, in the unit of its kind. Gravities and analyses
  * are said to their last digit, for they are read, not told.
- * @example spokenAs('gravity', 1.058) // '1058' (as a stillman says it)
+ * @example spokenNumber('gravity', 1.058) // '1058' (as a stillman says it)
  */
-export function spokenAs(kind: KindName, value: number, thing?: Things, ends?: Ends): string {
+export function spokenNumber(kind: KindName, value: number, thing?: Things, ends?: Ends): string {
   if (kind === 'strength') return byHalves(value, '% vol', ends);
   if (kind === 'temperature') return byHalves(value, '°C', ends);
   if (kind === 'gravity') return formatNumber(1000 * value, 0).replace(',', ''); // 1.058 is said as 1058
@@ -110,12 +110,12 @@ export function spokenAs(kind: KindName, value: number, thing?: Things, ends?: E
 /**
  * A figure as it is said to visitors: “about five and a half thousand litres”, “just under 9 % vol”. `ends` is the range
  * that it may lie in; what is said then lies in its middle half.
- * @example spoken('heartVolume', -1) // throws: it cannot be said (below nothing)
+ * @example spokenFigure('heartVolume', -1) // throws: it cannot be said (below nothing)
  */
-export function spoken(figure: QuotableName, value: number, ends?: Ends): string {
+export function spokenFigure(figure: QuotableName, value: number, ends?: Ends): string {
   const { kind, label } = quotableFigures[figure];
   if (!(value >= 0 && value < 1e12)) throw new RangeError(`${label} is ${value}; it cannot be said.`);
-  return spokenAs(kind, value, figureTable[figureSaid(figure)].things, ends);
+  return spokenNumber(kind, value, figureTable[figureSaid(figure)].things, ends);
 }
 
 function amount(value: number, unit: (said: number) => string, ends: Ends | undefined): string {

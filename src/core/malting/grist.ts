@@ -13,8 +13,8 @@ import { extractAsIs } from './analysis.ts';
 import { predictedSpiritYield } from './spirit-yield.ts';
 
 /** What extract and phenols are parts of: the malt as it is, or its dry matter. Maltsters give either. */
-export const bases = { 'as-is': 'The malt as it is', dry: 'The dry malt' } as const;
-export type Basis = keyof typeof bases;
+export const extractBases = { 'as-is': 'The malt as it is', dry: 'The dry malt' } as const;
+export type Basis = keyof typeof extractBases;
 
 /** So much of a malt in a mash, with its analysis on one of the two bases. */
 export interface Malt {

@@ -30,9 +30,9 @@ export interface AirPass {
 
 /**
  * Heat, MJ to a kilogram of dry air, that takes outside air to a temperature.
- * @example heatToWarm(airAt(celsius(10), percent(0), kilopascals(101.325)), celsius(60)) // 0.0503 (dry air, 50 K × 1.006 kJ)
+ * @example heatToWarmAir(airAt(celsius(10), percent(0), kilopascals(101.325)), celsius(60)) // 0.0503 (dry air, 50 K × 1.006 kJ)
  */
-export function heatToWarm(outside: Air, to: Quantity<'temperature'>): Quantity<'heat'> {
+export function heatToWarmAir(outside: Air, to: Quantity<'temperature'>): Quantity<'heat'> {
   return quantity('heat', enthalpyOf(warmed(outside, to)) - enthalpyOf(outside));
 }
 
@@ -56,7 +56,7 @@ export function passAir({ outside, humidity, pressure, airOn, airOff }: KilnAir)
     on,
     off,
     water: quantity('ratio', off.ratio - on.ratio),
-    heat: heatToWarm(fresh, airOn),
+    heat: heatToWarmAir(fresh, airOn),
     volume: volumeOf(fresh),
     grain: wetBulbOf(on),
   };

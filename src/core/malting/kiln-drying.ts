@@ -39,7 +39,7 @@ export function waterBetween(
 const freeUntil = ({ breakAt, finished }: DryingPath) => percent(Math.max(breakAt, finished));
 
 /** Moisture, % of the whole, at which the skin falls dry: free drying goes from 45 to 25 %; Encyclopaedia Britannica, “Beer”. */
-export const BREAK = 25;
+export const BREAK_MOISTURE = 25;
 
 /**
  * Water and hours of a load with `dry` kg of dry matter, when the free drying takes `rate` kg of water an hour and the

@@ -28,7 +28,7 @@ function lossPerMinute(enzyme: Enzyme, temperature: Quantity<'temperature'>): nu
 
 /**
  * Minutes in which half of an enzyme is lost, at 40–80 °C; for beta-amylase it means nothing above 68.
- * @example survival('alpha', [{ minutes: halfLife('alpha', celsius(70)), temperature: celsius(70) }]) // 50.000 (by definition)
+ * @example enzymeSurvival('alpha', [{ minutes: halfLife('alpha', celsius(70)), temperature: celsius(70) }]) // 50.000 (by definition)
  */
 export function halfLife(enzyme: Enzyme, temperature: Quantity<'temperature'>): Quantity<'minutes'> {
   return quantity('minutes', Math.LN2 / lossPerMinute(enzyme, temperature));
@@ -36,9 +36,9 @@ export function halfLife(enzyme: Enzyme, temperature: Quantity<'temperature'>): 
 
 /**
  * Part of an enzyme that is still alive after rests, one after another, %: first-order loss at each.
- * @example survival('beta', []) // 100 (no rest, no loss)
+ * @example enzymeSurvival('beta', []) // 100 (no rest, no loss)
  */
-export function survival(enzyme: Enzyme, rests: readonly Rest[]): Quantity<'percent'> {
+export function enzymeSurvival(enzyme: Enzyme, rests: readonly Rest[]): Quantity<'percent'> {
   const loss = rests.reduce((sum, { minutes, temperature }) => {
     return sum + within('The minutes of a rest', minutes, 0, Infinity) * lossPerMinute(enzyme, temperature);
   }, 0);

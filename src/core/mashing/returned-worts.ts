@@ -5,7 +5,7 @@ import { within } from '../range.ts';
 import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import {
   drainWaters,
-  together,
+  runoffsTogether,
   waterMasses,
   type Bed,
   type Drained,
@@ -42,7 +42,7 @@ export function returnWeakWorts(bed: Bed, waters: readonly Water[], collected: n
   }
   const once = drainWaters(bed, waters);
   if (isRefusal(once)) return once;
-  const weakOnce = together(once.runoffs.slice(collected));
+  const weakOnce = runoffsTogether(once.runoffs.slice(collected));
   const fresh = waterMasses(bed, waters)[0]! - weakOnce.water;
   if (fresh < 0) {
     return refuse(
@@ -55,9 +55,9 @@ export function returnWeakWorts(bed: Bed, waters: readonly Water[], collected: n
   if (isRefusal(drained)) return drained;
   return {
     drained,
-    wort: together(drained.runoffs.slice(0, collected)),
-    weak: together(drained.runoffs.slice(collected)),
-    withoutReturn: together(once.runoffs.slice(0, collected)).extract,
+    wort: runoffsTogether(drained.runoffs.slice(0, collected)),
+    weak: runoffsTogether(drained.runoffs.slice(collected)),
+    withoutReturn: runoffsTogether(once.runoffs.slice(0, collected)).extract,
     fresh: kilograms(fresh),
     passedOn,
   };

@@ -86,9 +86,9 @@ export function drainWaters(
 
 /**
  * Several runoffs run together.
- * @example together([{ water: 100, extract: 20 }, { water: 50, extract: 5 }]) // { water: 150, extract: 25 } (100 + 50 and 20 + 5)
+ * @example runoffsTogether([{ water: 100, extract: 20 }, { water: 50, extract: 5 }]) // { water: 150, extract: 25 } (100 + 50 and 20 + 5)
  */
-export function together(runoffs: readonly Runoff[]): Runoff {
+export function runoffsTogether(runoffs: readonly Runoff[]): Runoff {
   const sum = (of: keyof Runoff) => kilograms(runoffs.reduce((total, runoff) => total + runoff[of], 0));
   return { water: sum('water'), extract: sum('extract') };
 }

@@ -3,7 +3,7 @@ import { litres20, years, type Quantity, type Spirit } from '../quantity.ts';
 import { within } from '../range.ts';
 import { ageCask, type CaskPlan, type CaskYear } from './cask.ts';
 
-export const LONGEST = years(60); // as far as a cask is followed here
+export const LONGEST_FOLLOWED = years(60); // as far as a cask is followed here
 
 export interface Passing {
   /** Years after filling at which the limit is reached; undefined when that does not happen in 60 years. */
@@ -19,7 +19,7 @@ export interface Passing {
  * @example fallsBelow({ volume: litres20(200), strength: strength(39), cask: { size: litres(200) }, store: { alcoholLoss: percent(2), humidity: percent(65), steadyHumidity: percent(65) } }, strength(40)).year // 0 (it was filled below)
  */
 export function fallsBelow(plan: Omit<CaskPlan, 'years'>, limit: Quantity<'strength'>): Passing {
-  const record = ageCask({ ...plan, years: LONGEST });
+  const record = ageCask({ ...plan, years: LONGEST_FOLLOWED });
   if (plan.strength < limit) return { year: years(0), cask: record[0]!, record };
   const at = record.findIndex((cask, i) => i > 0 && cask.strength < limit);
   if (at === -1) return { year: undefined, cask: record.at(-1)!, record };

@@ -38,9 +38,9 @@ export interface Difference {
 
 /**
  * Sets what was found against what was expected; a difference of up to `allowed` %, either way, is as expected.
- * @example compare(litresOfAlcohol(95), litresOfAlcohol(100), percent(3)) // { missing: 5, part: 5, verdict: 'too little' } (5 of 100)
+ * @example compareRegauge(litresOfAlcohol(95), litresOfAlcohol(100), percent(3)) // { missing: 5, part: 5, verdict: 'too little' } (5 of 100)
  */
-export function compare(
+export function compareRegauge(
   found: Quantity<'alcohol'>,
   expected: Quantity<'alcohol'>,
   allowed: Quantity<'percent'>,

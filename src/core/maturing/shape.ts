@@ -36,9 +36,9 @@ function integrate(f: (x: number) => number, low: number, high: number): number 
 /**
  * What the full cask holds, L: π L (8 D² + 4 D d + 3 d²) ÷ 60, with bung diameter D, head diameter d and length L.
  * Refuses (throws) a head wider than the bung. Source: the parabola turned about its axis, integrated; no approximation but the shape.
- * @example capacity({ bung: 1000, head: 1000, length: 1000 }) // 785.40 (a cylinder, a quarter of π cubic metres)
+ * @example caskCapacity({ bung: 1000, head: 1000, length: 1000 }) // 785.40 (a cylinder, a quarter of π cubic metres)
  */
-export function capacity(shape: CaskShape): Quantity<'volume'> {
+export function caskCapacity(shape: CaskShape): Quantity<'volume'> {
   check(shape);
   const { bung, head, length } = shape;
   return litres((Math.PI * length * (8 * bung ** 2 + 4 * bung * head + 3 * head ** 2)) / 60 / CUBIC_MM);
@@ -101,7 +101,7 @@ export function shapeOf(size: Quantity<'volume'>, { length, head }: Proportions)
     head: quantity('length', head),
     length: quantity('length', length),
   };
-  const bung = Math.cbrt(size / capacity(unit));
+  const bung = Math.cbrt(size / caskCapacity(unit));
   return {
     bung: quantity('length', bung),
     head: quantity('length', head * bung),
@@ -114,5 +114,5 @@ export function shapeOf(size: Quantity<'volume'>, { length, head }: Proportions)
  * @example woodToLitre({ bung: 1000, head: 1000, length: 1000 }) // 60.000 (47,124 cm² over 785.4 L)
  */
 export function woodToLitre(shape: CaskShape): Quantity<'woodToLitre'> {
-  return quantity('woodToLitre', (10_000 * innerSurface(shape)) / capacity(shape));
+  return quantity('woodToLitre', (10_000 * innerSurface(shape)) / caskCapacity(shape));
 }

@@ -62,9 +62,9 @@ export function throughWood({ indrink, caskResidue, ...plan }: CaskThroughWood):
 
 /**
  * Spirit let down, after filters, pipes and spills have taken a part of it, %; and the alcohol that they took.
- * @example filtered({ volume: litres20(100), strength: strength(40), alcohol: litresOfAlcohol(40) }, percent(5)) // { volume: 95, strength: 40, alcohol: 38, inFilters: 2 } (a twentieth)
+ * @example afterFiltering({ volume: litres20(100), strength: strength(40), alcohol: litresOfAlcohol(40) }, percent(5)) // { volume: 95, strength: 40, alcohol: 38, inFilters: 2 } (a twentieth)
  */
-export function filtered<S extends Portion>(
+export function afterFiltering<S extends Portion>(
   spirit: S,
   filterLoss: Quantity<'percent'>,
 ): S & { readonly inFilters: Quantity<'alcohol'> } {

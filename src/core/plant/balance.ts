@@ -7,10 +7,10 @@ import { neverSettles, STRONGEST_CHARGE } from '../distilling/round.ts';
 import { POT_RANGE } from '../distilling/still.ts';
 import {
   cutSides,
-  NOTHING,
+  NO_AMOUNTS,
   partsOfAll,
-  times,
-  timesGiven,
+  scaledAmounts,
+  scaledCharge,
   type CutSide,
   type RunEnds,
   type ChargeGives,
@@ -59,7 +59,7 @@ function settleSpirit(
   const leaves = leavesFor(given);
   const moles = comes.ethanol / leaves.ethanol;
   const added = x === natural ? 0 : Math.max(0, moles * leaves.water - comes.water);
-  return { charge: times(moles, { ethanol: x, water: 1 - x }), added, ...timesGiven(moles, given) };
+  return { charge: scaledAmounts(moles, { ethanol: x, water: 1 - x }), added, ...scaledCharge(moles, given) };
 }
 
 /** The last charges that settled: the search for the next ones begins there, and ends the same without. */
@@ -129,7 +129,7 @@ export function settleThrice(
     const next = settleSpirit(strong, spirit, ends, Infinity, near, POT_RANGE.strongest);
     if (!next) return undefined;
     const asks = minus({ ethanol: x, water: 1 - x }, plus(rest.weak, next.weak));
-    return { intermediate: { ...rest, heart: NOTHING, strong }, next, asks };
+    return { intermediate: { ...rest, heart: NO_AMOUNTS, strong }, next, asks };
   }, LAST_TWO);
   const over = (x: number) => {
     const round = roundAt(x);
@@ -150,11 +150,11 @@ export function settleThrice(
   const moles = lowWines.ethanol / round.asks.ethanol;
   return {
     intermediate: {
-      charge: times(moles, { ethanol: x!, water: 1 - x! }),
+      charge: scaledAmounts(moles, { ethanol: x!, water: 1 - x! }),
       added: 0,
-      ...timesGiven(moles, round.intermediate),
+      ...scaledCharge(moles, round.intermediate),
     },
-    spirit: { charge: times(moles, round.next.charge), added: 0, ...timesGiven(moles, round.next) },
+    spirit: { charge: scaledAmounts(moles, round.next.charge), added: 0, ...scaledCharge(moles, round.next) },
   };
 }
 

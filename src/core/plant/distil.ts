@@ -13,14 +13,21 @@ import {
   type Between,
   type Round,
 } from '../distilling/round.ts';
-import { runStill, type Run } from '../distilling/run.ts';
+import { runStill, SummedRun, type Run } from '../distilling/run.ts';
 import { stillCurve, strengthOfVapour, type StillSetting } from '../distilling/still.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { House } from '../line/house.ts';
 import { settleThrice, settleTogether, type SettledCharge } from './balance.ts';
 import type { Plant, Stills } from './plant.ts';
 import { foreshotsByRun, runsOfMash } from './runs-of-mash.ts';
-import { NOTHING, runSides, sidesOf, times, type RunEnds, type StillSide } from './side-by-side.ts';
+import {
+  NO_AMOUNTS,
+  runSides,
+  sidesOf,
+  scaledAmounts,
+  type RunEnds,
+  type StillSide,
+} from './side-by-side.ts';
 
 interface Found {
   readonly spirit: SettledCharge;
@@ -92,7 +99,7 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts, model?: Vapour
       };
     };
   }
-  const again = times(plant.runAgain / 100, lowWines);
+  const again = scaledAmounts(plant.runAgain / 100, lowWines);
   const run = runSides(again, between, cuts.feints);
   if (isRefusal(run)) return run;
   const comes = plus(minus(lowWines, again), run.distillate);
@@ -105,8 +112,8 @@ function balanceOf(house: House, plant: Plant, lowWines: Amounts, model?: Vapour
         charge: again,
         onward: run.distillate,
         lees: run.residue,
-        weak: NOTHING,
-        fromSpirit: NOTHING,
+        weak: NO_AMOUNTS,
+        fromSpirit: NO_AMOUNTS,
         strong: plus(found.strong, found.weak),
       },
     };
@@ -135,15 +142,13 @@ function asOneRun(
   const main = sides.toSorted((a, b) => b.part - a.part)[0]!;
   const run = runStill({ ...main.setting, charge, until });
   if (isRefusal(run)) return run;
-  return {
+  const sums = {
     setting: main.setting,
     charge,
-    get curve() {
-      return run.curve;
-    },
     distillate: portionOf(distillate),
     residue: portionOf(residue),
   };
+  return new SummedRun(sums, () => run.curve);
 }
 
 const onlyReflux = (stills: readonly Stills[]) =>

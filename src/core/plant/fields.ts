@@ -55,4 +55,4 @@ export const plantFields: Numbers<Plant> = {
 }; // prettier-ignore
 
 /** Groups of one kind of vessel that a plant may have. */
-export const MOST_GROUPS = 6;
+export const MOST_VESSEL_GROUPS = 6;

@@ -52,9 +52,9 @@ function hoursOfStills(kind: StillKind, groups: readonly GroupCharges[]): readon
  * Every demand of a line on its plant, in the order of the line: mash tuns and stills by the hours of a week, washbacks by number
  * and by litres, chargers and receivers by the largest charge. Mashing is taken to go on evenly through all seven days, and a mash
  * fills one washback: a timetable may ask for more, never for less. Vessels that are not named are left out.
- * @example fits({ ...line, house: { mashesPerWeek: 10, wortVolume: 8000 } }, { scheme: 'twice', mashTuns: [{ number: 1, hours: 8 }], washbacks: [], shortFermentation: 60, washCharger: { holds: 0 }, lowWinesReceiver: { holds: 0 }, spiritReceiver: { holds: 0 } }, { wash: [], intermediate: [], spirit: [] }) // [{ vessel: 'Mash tuns', takes: 80, holds: 168 }] (ten mashes of eight hours in a week)
+ * @example plantFits({ ...line, house: { mashesPerWeek: 10, wortVolume: 8000 } }, { scheme: 'twice', mashTuns: [{ number: 1, hours: 8 }], washbacks: [], shortFermentation: 60, washCharger: { holds: 0 }, lowWinesReceiver: { holds: 0 }, spiritReceiver: { holds: 0 } }, { wash: [], intermediate: [], spirit: [] }) // [{ vessel: 'Mash tuns', takes: 80, holds: 168 }] (ten mashes of eight hours in a week)
  */
-export function fits(line: Line, plant: Plant, charges: PlantCharges): readonly VesselFit[] {
+export function plantFits(line: Line, plant: Plant, charges: PlantCharges): readonly VesselFit[] {
   const { house, round } = line;
   const { mashesPerWeek, wortVolume } = house;
   const tuns = plant.mashTuns.reduce((sum, { number, hours }) => sum + number / hours, 0); // mashes an hour

@@ -8,18 +8,18 @@ import { stillCurve, type StillCurve, type StillSetting } from '../distilling/st
 import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { Stills } from './plant.ts';
 
-export const NOTHING: Amounts = { ethanol: 0, water: 0 };
+export const NO_AMOUNTS: Amounts = { ethanol: 0, water: 0 };
 
 /**
  * So many times an amount.
- * @example times(2, { ethanol: 1, water: 3 }) // { ethanol: 2, water: 6 } (twice each)
+ * @example scaledAmounts(2, { ethanol: 1, water: 3 }) // { ethanol: 2, water: 6 } (twice each)
  */
-export const times = (by: number, { ethanol, water }: Amounts): Amounts => ({
+export const scaledAmounts = (by: number, { ethanol, water }: Amounts): Amounts => ({
   ethanol: by * ethanol,
   water: by * water,
 });
-/** @example together([{ ethanol: 1, water: 3 }, { ethanol: 2, water: 4 }]) // { ethanol: 3, water: 7 } (1 + 2 and 3 + 4) */
-export const together = (amounts: readonly Amounts[]): Amounts => amounts.reduce(plus, NOTHING);
+/** @example sumOfAmounts([{ ethanol: 1, water: 3 }, { ethanol: 2, water: 4 }]) // { ethanol: 3, water: 7 } (1 + 2 and 3 + 4) */
+export const sumOfAmounts = (amounts: readonly Amounts[]): Amounts => amounts.reduce(plus, NO_AMOUNTS);
 
 /** Stills of one reflux, and their part of the liquid, 0–1. */
 export interface StillSide {
@@ -66,9 +66,9 @@ export function runSides(
     const end = stillCurve(setting).potAt(until);
     const reason = refuseRun(charge, setting, until, end);
     if (reason !== undefined) return refuse(reason);
-    left.push(potAmounts(times(part, charge), setting, end!));
+    left.push(potAmounts(scaledAmounts(part, charge), setting, end!));
   }
-  const residue = together(left);
+  const residue = sumOfAmounts(left);
   return { distillate: minus(charge, residue), residue };
 }
 
@@ -168,7 +168,8 @@ export function partsOfAll(
   foreshots: RunEnds['foreshots'],
 ): ChargeGives {
   const each = sides.map((side) => ({ part: side.part, given: partsOfMole(x, side, foreshots) }));
-  const sum = (of: keyof ChargeGives) => together(each.map(({ part, given }) => times(part, given[of])));
+  const sum = (of: keyof ChargeGives) =>
+    sumOfAmounts(each.map(({ part, given }) => scaledAmounts(part, given[of])));
   return {
     foreshots: sum('foreshots'),
     heart: sum('heart'),
@@ -180,12 +181,12 @@ export function partsOfAll(
 
 /**
  * So many times all that is given.
- * @example timesGiven(2, { foreshots: { ethanol: 0, water: 0 }, heart: { ethanol: 1, water: 1 }, strong: { ethanol: 0, water: 0 }, weak: { ethanol: 0, water: 0 }, residue: { ethanol: 0, water: 0 } }).heart // { ethanol: 2, water: 2 } (twice)
+ * @example scaledCharge(2, { foreshots: { ethanol: 0, water: 0 }, heart: { ethanol: 1, water: 1 }, strong: { ethanol: 0, water: 0 }, weak: { ethanol: 0, water: 0 }, residue: { ethanol: 0, water: 0 } }).heart // { ethanol: 2, water: 2 } (twice)
  */
-export const timesGiven = (by: number, given: ChargeGives): ChargeGives => ({
-  foreshots: times(by, given.foreshots),
-  heart: times(by, given.heart),
-  strong: times(by, given.strong),
-  weak: times(by, given.weak),
-  residue: times(by, given.residue),
+export const scaledCharge = (by: number, given: ChargeGives): ChargeGives => ({
+  foreshots: scaledAmounts(by, given.foreshots),
+  heart: scaledAmounts(by, given.heart),
+  strong: scaledAmounts(by, given.strong),
+  weak: scaledAmounts(by, given.weak),
+  residue: scaledAmounts(by, given.residue),
 });

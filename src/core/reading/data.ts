@@ -11,9 +11,9 @@ export const isData = (given: unknown): given is Data =>
 
 /**
  * A value of a record's own, not of its prototype; −0 is 0, as a text writes it.
- * @example [own({ a: -0 }, 'a'), own({}, 'toString')] // [0, undefined] (its own alone)
+ * @example [ownValue({ a: -0 }, 'a'), ownValue({}, 'toString')] // [0, undefined] (its own alone)
  */
-export function own(data: Data, key: string): unknown {
+export function ownValue(data: Data, key: string): unknown {
   const value = Object.hasOwn(data, key) ? data[key] : undefined;
   return value === 0 ? 0 : value;
 }

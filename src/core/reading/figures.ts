@@ -32,7 +32,7 @@ const pieces = (grouping: string, decimal: string) =>
       `[1-9]\\d{0,2}(?:${grouping}\\d{3})+(?!\\d)(?:${decimal}\\d+)?`, // 12,000.5
       `[1-9]\\d{0,2}(?:${decimal}\\d{3})+${grouping}\\d+(?!\\d|[.,]\\d)`, // 12.000,5
       `[1-9]\\d{0,2}(?:\\.\\d{3}){2,}(?!\\d)|[1-9]\\d{0,2}(?:,\\d{3}){2,}(?!\\d)`, // 1.000.000
-      `(?<![\\d.,])0,\\d+(?!\\d|,\\d)`, // 0,998
+      `(?<![\\d.,])0[.,]\\d+(?!\\d|[.,]\\d)`, // 0,998
       `(?<![\\w.,’'")\\]])\\.\\d+(?![\\d.,]\\d|\\w)`, // .5
       `\\d+(?:(?:${decimal}|·)\\d+(?!\\d|${decimal}\\d))?`,
       `\\S`,
@@ -43,9 +43,9 @@ const english = pieces(',', '\\.');
 const continental = pieces('\\.', ',');
 /**
  * What a text is cut into.
- * @example '1,250.5 L'.match(pieceOf(false)) // ['1,250.5', 'L'] (a figure and a word)
+ * @example '1,250.5 L'.match(pieceOfText(false)) // ['1,250.5', 'L'] (a figure and a word)
  */
-export const pieceOf = (decimalComma: boolean): RegExp => (decimalComma ? continental : english);
+export const pieceOfText = (decimalComma: boolean): RegExp => (decimalComma ? continental : english);
 
 const LONGEST = 16; // digits before the decimal sign; a double keeps no more
 const LONGEST_PART = 40; // digits behind it
@@ -76,9 +76,9 @@ function decimalSign(figure: string, decimalComma: boolean): number {
 
 /**
  * Size of the last digit of a figure as written: 0.1 for 9.0, 100 for 42,500.
- * @example [placeOf('9.0', false), placeOf('42,500', false)] // [0.1, 100] (the size of the last digit that counts)
+ * @example [lastDigitSize('9.0', false), lastDigitSize('42,500', false)] // [0.1, 100] (the size of the last digit that counts)
  */
-export function placeOf(figure: string, decimalComma: boolean): number {
+export function lastDigitSize(figure: string, decimalComma: boolean): number {
   const tight = figure.replace(/[\s'’_]/g, '').replace('·', '.');
   const decimal = decimalSign(tight, decimalComma);
   if (decimal >= 0) return 10 ** -(tight.length - decimal - 1);

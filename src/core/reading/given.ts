@@ -1,6 +1,6 @@
 // Readers for what came from a link, a file or storage: each gives what can be used, or tells why it cannot be.
-import { wasGiven } from '../shown.ts';
-import { isData, own } from './data.ts';
+import { wasGiven } from '../quoted-given.ts';
+import { isData, ownValue } from './data.ts';
 
 /** Takes a sentence that names the field, what was given and what it can be. */
 export type Tell = (problem: string) => void;
@@ -99,7 +99,7 @@ export const record =
   (given, what, tell) => {
     if (!isData(given)) return void tell(wasGiven(what, given, 'it can be a record.'));
     const has = Object.entries(besides ?? {}).filter(([name]) => Object.hasOwn(given, name));
-    const read = [...Object.entries(fields), ...has].map(([name, field]) => [name, field(own(given, name), what === '' ? name : `${what}, ${name}`, tell)]); // prettier-ignore
+    const read = [...Object.entries(fields), ...has].map(([name, field]) => [name, field(ownValue(given, name), what === '' ? name : `${what}, ${name}`, tell)]); // prettier-ignore
     return read.some(([, value]) => value === undefined) ? undefined : (Object.fromEntries(read) as Whole<F, B>); // prettier-ignore
   };
 
@@ -111,12 +111,12 @@ type OneKind<B extends string, K extends Kinds> = {
 
 /**
  * A record of one of several kinds, which its own field `by` names.
- * @example quietly(kindOf('is', { cask: record({ litres: number(0, 700) }) }), { is: 'cask', litres: 200 }) // { is: 'cask', litres: 200 } (read as the kind that it names)
+ * @example quietly(recordByKind('is', { cask: record({ litres: number(0, 700) }) }), { is: 'cask', litres: 200 }) // { is: 'cask', litres: 200 } (read as the kind that it names)
  */
-export const kindOf =
+export const recordByKind =
   <B extends string, K extends Kinds>(by: B, kinds: K): Reader<OneKind<B, K>> =>
   (given, what, tell) => {
-    const kind = isData(given) ? own(given, by) : undefined;
+    const kind = isData(given) ? ownValue(given, by) : undefined;
     if (typeof kind !== 'string' || !Object.hasOwn(kinds, kind))
       return void tell(wasGiven(what, kind, `it can be ${Object.keys(kinds).join(', ')}.`));
     const read = kinds[kind]!(given, what, tell);

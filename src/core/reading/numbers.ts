@@ -25,6 +25,8 @@ const isArticle = (word: string) => word === 'a' || word === 'an';
 const hyphen = (tokens: readonly Token[], i: number) =>
   text(tokens, i) === '-' && tokens[i + 1]?.joined ? i + 1 : i;
 
+const decimalPoints = new Set(['point', 'comma', 'komma', 'coma']); // as neighbours of the language say it
+
 /** "and a half", "and three quarters", "½" after a number: what it adds, and the token after it. */
 function addition(tokens: readonly Token[], i: number): { adds: number; next: number } | undefined {
   const fraction = tokens[i];
@@ -44,7 +46,7 @@ function addition(tokens: readonly Token[], i: number): { adds: number; next: nu
 function decimals(tokens: readonly Token[], i: number): { adds: number; next: number } | undefined {
   const hyphened = hyphen(tokens, i);
   if (hyphened !== i) return decimals(tokens, hyphened);
-  if (text(tokens, i) !== 'point' && text(tokens, i) !== 'comma') return undefined;
+  if (!decimalPoints.has(text(tokens, i))) return undefined;
   let said = '';
   let next = i + 1;
   for (next = hyphen(tokens, next); said.length < 6; next++) {
@@ -114,9 +116,9 @@ function slashed(tokens: readonly Token[], i: number, alone: boolean): SaidNumbe
 
 /**
  * The number that starts at a token, or nothing; `alone` where the text is to be one figure and no more.
- * @example numberAt(tokensOf('63.5 per cent'), 0).value // 63.5 (as it stands)
+ * @example numberAtToken(tokensOf('63.5 per cent'), 0).value // 63.5 (as it stands)
  */
-export function numberAt(tokens: readonly Token[], i: number, alone = false): SaidNumber | undefined {
+export function numberAtToken(tokens: readonly Token[], i: number, alone = false): SaidNumber | undefined {
   const fraction = fractionAt(tokens, i, alone);
   if (fraction) return fraction;
   const token = tokens[i]!;
@@ -133,7 +135,7 @@ export function numberAt(tokens: readonly Token[], i: number, alone = false): Sa
   if (!whole) return undefined;
   let { value, next } = whole;
   const more = decimals(tokens, next) ?? addition(tokens, next) ?? mixed(tokens, next);
-  if (next === i && (!more || more.next - i < 4)) return undefined; // "point" alone is no number
+  if (next === i && (!more || more.next - i < 3)) return undefined; // “point” alone is no number, nor “point four” of a list
   if (more) {
     value += more.adds * (token.kind === 'word' && value >= 1e6 && value % 1e6 === 0 ? 1e6 : 1); // a million and a quarter
     next = more.next;
@@ -175,7 +177,7 @@ export const mayBegin = ({ kind, text: word }: Token) =>
 export function numbersIn(whole: string, tokens: readonly Token[] = tokensOf(whole)): { tokens: readonly Token[]; numbers: readonly SaidNumber[] } {
   const numbers: SaidNumber[] = [];
   for (let i = 0; i < tokens.length;) {
-    const found = mayBegin(tokens[i]!) ? numberAt(tokens, i) : undefined;
+    const found = mayBegin(tokens[i]!) ? numberAtToken(tokens, i) : undefined;
     if (found) numbers.push(found);
     i = found ? found.next : i + 1;
   }

@@ -1,8 +1,8 @@
 // The number in a text with a power of ten behind it, and the size of its last digit; in a time, 7:36 as well.
 import type { KindName } from '../kinds.ts';
 import { dimensionOf, unitsRead, type Unit } from '../units.ts';
-import { hasDecimalComma, placeOf } from './figures.ts';
-import { mayBegin, numberAt } from './numbers.ts';
+import { hasDecimalComma, lastDigitSize } from './figures.ts';
+import { mayBegin, numberAtToken } from './numbers.ts';
 import { powerAt } from './powers.ts';
 import { timeAt } from './times.ts';
 import type { Token } from './tokens.ts';
@@ -47,13 +47,13 @@ export function numeralAt(
     const hours = unitsRead(kind).find(({ unit }) => unit === 'h');
     return hours && { value: time.hours, place: 1 / 60, scale: 1, end: time.end, part: false, unit: hours };
   }
-  const said = numberAt(tokens, i, true);
+  const said = numberAtToken(tokens, i, true);
   if (!said) return undefined;
   const end = tokens[said.next - 1]!.end;
   const power = powerAt(text, end);
   const size = 10 ** (power?.power ?? 0);
   const isFigure = token.kind === 'figure' && /^\d/.test(token.text) && !said.fraction;
-  const written = placeOf(token.text, hasDecimalComma(text)) * said.scale;
+  const written = lastDigitSize(token.text, hasDecimalComma(text)) * said.scale;
   const isWhole = said.next === i + 1 || said.scale > 1;
   const isPart = said.fraction || /[/½-¾⅓-⅞]/.test(text.slice(token.start, end));
   const place = isPart ? FRACTION : isFigure && isWhole ? written : lastDigit(said.value);

@@ -1,6 +1,6 @@
 // The one reader of what people type for a quantity: a number in figures or words, its unit, about, ±, from … to.
-import { allowed, format, formatWorking } from '../format.ts';
-import { wasGiven } from '../shown.ts';
+import { allowedInWords, format, formatWorking } from '../format.ts';
+import { wasGiven } from '../quoted-given.ts';
 import type { KindName } from '../kinds.ts';
 import type { Refusal } from '../refusal.ts';
 import { unitOf, unitsRead, type Unit } from '../units.ts';
@@ -86,7 +86,7 @@ export function readQuantity(text: string, asked: KindAsked): QuantityOfKind | R
   const { kind } = asked;
   const shown = unitOf(kind, asked.plain ? undefined : asked.unit);
   const written = ofThings(readWritten(text, kind, countryOf(shown.unit) ?? asked.country), asked);
-  const refuse = (why?: string) => ({ refused: wasGiven(asked.label, text, allowed(kind, asked.range, asked.range && shown), why) }); // prettier-ignore
+  const refuse = (why?: string) => ({ refused: wasGiven(asked.label, text, allowedInWords(kind, asked.range, asked.range && shown), why) }); // prettier-ignore
   if (!written) return refuse();
   if (written.unit === 'other' || (asked.plain && !isOwn(written, kind)))
     return refuse(unitTrouble(written, kind));

@@ -6,7 +6,7 @@ import { numeralAt, type Numeral } from './numeral.ts';
 import { tokensOf, type Token } from './tokens.ts';
 import type { UnitCountry } from './country.ts';
 import { unitNamed, type NamedUnit } from './unit-named.ts';
-import { mannerOf, vagueAfter } from './vague.ts';
+import { vagueManner, vagueAfter } from './vague.ts';
 
 export interface Single extends NamedUnit {
   /** In the unit as written. */
@@ -106,7 +106,7 @@ export function single(text: string, kind: KindName, country?: UnitCountry): Sin
     const signed = sign.test(tokens[i]!.text);
     const at = signed ? i + 1 : i;
     const before = tokens.slice(0, i).map((token) => token.text);
-    const manner = mannerOf(kind === 'money' ? before.filter((word) => !currency.test(word)) : before);
+    const manner = vagueManner(kind === 'money' ? before.filter((word) => !currency.test(word)) : before);
     if (manner === undefined && i > 0 && !signed && mayBegin(tokens[i]!)) return undefined;
     const told = exactly.test(bare) ? 'exact' : tail.test(bare) ? 'about' : (manner ?? 'plain');
     const one = tokens[at] && oneAndAHalf(body, tokens[at], kind, country);

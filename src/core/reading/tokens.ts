@@ -1,5 +1,5 @@
 // A text as words, figures and signs, each with its place.
-import { hasDecimalComma, pieceOf, valueOf } from './figures.ts';
+import { hasDecimalComma, pieceOfText, valueOf } from './figures.ts';
 
 export interface Token {
   readonly start: number;
@@ -25,7 +25,7 @@ const isLetter = (code: number) =>
  */
 export function tokensOf(text: string): Token[] {
   const decimalComma = hasDecimalComma(text);
-  const piece = pieceOf(decimalComma);
+  const piece = pieceOfText(decimalComma);
   const tokens: Token[] = [];
   let last = -1;
   piece.lastIndex = 0;

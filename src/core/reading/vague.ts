@@ -13,9 +13,9 @@ const filling: ReadonlySet<string> = new Set('a little shade touch good well of 
 
 /**
  * What the words before a figure say of it; undefined when they are no such words.
- * @example [mannerOf(['just', 'under']), mannerOf(['exactly'])] // ['about', 'exact'] (as people say it)
+ * @example [vagueManner(['just', 'under']), vagueManner(['exactly'])] // ['about', 'exact'] (as people say it)
  */
-export function mannerOf(words: readonly string[]): 'about' | 'exact' | 'plain' | undefined {
+export function vagueManner(words: readonly string[]): 'about' | 'exact' | 'plain' | undefined {
   const known = (word: string) =>
     vague.has(word) || exact.has(word) || filling.has(word) || /^[=:.]$/.test(word);
   if (!words.every(known)) return undefined;

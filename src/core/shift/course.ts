@@ -55,14 +55,15 @@ export interface Course<Rig, State extends Moment, Action> {
 
 /**
  * Whether something has happened already.
- * @example has([{ step: 1, id: 'froth' }], 'froth') // true (it happened)
+ * @example hasHappened([{ step: 1, id: 'froth' }], 'froth') // true (it happened)
  */
-export const has = <T>(list: readonly AtStep<T>[], id: T): boolean => list.some((each) => each.id === id);
+export const hasHappened = <T>(list: readonly AtStep<T>[], id: T): boolean =>
+  list.some((each) => each.id === id);
 /**
  * When something last happened, or −1.
- * @example lastOf([{ step: 1, id: 'froth' }, { step: 4, id: 'froth' }], 'froth') // 4 (the later of two)
+ * @example lastHappened([{ step: 1, id: 'froth' }, { step: 4, id: 'froth' }], 'froth') // 4 (the later of two)
  */
-export const lastOf = <T>(list: readonly AtStep<T>[], id: T): number => list.findLast((each) => each.id === id)?.step ?? -1; // prettier-ignore
+export const lastHappened = <T>(list: readonly AtStep<T>[], id: T): number => list.findLast((each) => each.id === id)?.step ?? -1; // prettier-ignore
 
 /**
  * A state in which one more thing went wrong, and the sentence on it.

@@ -42,9 +42,9 @@ export interface Score<Id extends string = string> {
 
 /**
  * All of `of` within the first miss, nothing from the second on, evenly between.
- * @example [share(20, 1, [1, 3]), share(20, 2, [1, 3]), share(20, 3, [1, 3])] // [20, 10, 0] (all, half and none)
+ * @example [shareOfPoints(20, 1, [1, 3]), shareOfPoints(20, 2, [1, 3]), shareOfPoints(20, 3, [1, 3])] // [20, 10, 0] (all, half and none)
  */
-export function share(of: number, miss: number, [full, none]: readonly [number, number]): number {
+export function shareOfPoints(of: number, miss: number, [full, none]: readonly [number, number]): number {
   return of * Math.min(1, Math.max(0, (none - Math.abs(miss)) / (none - full)));
 }
 
@@ -58,9 +58,9 @@ export interface Care {
 
 /**
  * The rows of a score with those for care and danger, and their sum, from 0 to a hundred.
- * @example scored([{ id: 'heart', points: 20, of: 20, why: '' }], [], {}, { of: 10, isEarned: true }) // { total: 30 } (20 and 10)
+ * @example scoreRows([{ id: 'heart', points: 20, of: 20, why: '' }], [], {}, { of: 10, isEarned: true }) // { total: 30 } (20 and 10)
  */
-export function scored<Id extends string, Wrong extends string>(
+export function scoreRows<Id extends string, Wrong extends string>(
   rows: readonly ScoreRow<Id>[],
   happenedWrong: readonly AtStep<Wrong>[],
   whys: Readonly<Record<Wrong, ScoreReason>>,

@@ -34,9 +34,9 @@ const CASE = count(6); // bottles, a customary case; common practice
 
 /**
  * What comes out of one cask: what it holds, less what stays in it.
- * @example emptied({ volume: 100, strength: 60, alcohol: 60 }, litres20(1)) // { volume: 99, strength: 60, alcohol: 59.4 } (100 less 1)
+ * @example emptiedCask({ volume: 100, strength: 60, alcohol: 60 }, litres20(1)) // { volume: 99, strength: 60, alcohol: 59.4 } (100 less 1)
  */
-export function emptied(held: Portion, caskResidue: Quantity<'volume20'>): Portion {
+export function emptiedCask(held: Portion, caskResidue: Quantity<'volume20'>): Portion {
   const volume = litres20(Math.max(0, held.volume - caskResidue));
   return { volume, strength: held.strength, alcohol: litresOfAlcohol((volume * held.strength) / 100) };
 }
@@ -56,7 +56,7 @@ function bottled(spirit: Portion, figures: BottlingFigures): BottlingRun | Refus
  * @example bottlesFromOne({ volume: 71, strength: 40, alcohol: 28.4 }, { bottlingStrength: strength(40), filterLoss: percent(0), bottleSize: 70, caskResidue: 1 }) // 100 (70 ÷ 0.7)
  */
 export function bottlesFromOne(held: Portion, figures: BottlingFigures): Quantity<'count'> | Refusal {
-  const out = emptied(held, figures.caskResidue);
+  const out = emptiedCask(held, figures.caskResidue);
   if (!(out.volume > 0)) return refuse('Nothing comes out of it.');
   const run = bottled(out, figures);
   return isRefusal(run) ? run : run.bottles;
@@ -69,7 +69,7 @@ export function bottlesFromOne(held: Portion, figures: BottlingFigures): Quantit
  */
 export function dumpCasks(dumped: readonly Dumped[], figures: BottlingFigures): Bottling | Refusal {
   const parts = dumped.flatMap(({ held, casks }) => {
-    const out = emptied(held, figures.caskResidue);
+    const out = emptiedCask(held, figures.caskResidue);
     return casks > 0 && out.volume > 0
       ? [{ volume: litres20(out.volume * casks), strength: out.strength, age: held.age }]
       : [];

@@ -74,15 +74,15 @@ export type GroupField = { readonly label: string; readonly needed?: true } & (
 );
 
 /** Strongest spirit that a name of malt spirit allows, % vol, just below which it must stay: SI 2009/2890, reg. 3(1)(b). */
-export const STRONGEST = 94.8;
-const STRENGTHS = [20, STRONGEST] as const; // % vol; below 20 nothing is filled into wood
+export const STRONGEST_MALT_SPIRIT = 94.8;
+const STRENGTHS = [20, STRONGEST_MALT_SPIRIT] as const; // % vol; below 20 nothing is filled into wood
 /** A cask may hold this many times what its name says: a hogshead of 250 L holds up to 305, trade FAQ 1995. */
 export const ROOMIEST = 1.25;
 const VOLUMES = [0, ROOMIEST * CASK_RANGE[1]] as const;
 
 /** Every field in the order of a row: its label is the heading of its column. */
 // prettier-ignore
-export const fields: { readonly [F in FieldName]-?: GroupField } = {
+export const groupFields: { readonly [F in FieldName]-?: GroupField } = {
   name: { label: 'Name', is: 'text' },
   casks: { label: 'Casks', is: 'number', kind: 'count', range: [1, 100_000], whole: true, needed: true },
   size: { label: 'Size (L)', is: 'number', kind: 'volume', range: CASK_RANGE, needed: true },
@@ -102,4 +102,4 @@ export const fields: { readonly [F in FieldName]-?: GroupField } = {
   owner: { label: 'Whose', is: 'choice', options: owners },
 };
 
-export const fieldNames = Object.keys(fields) as readonly FieldName[];
+export const groupFieldNames = Object.keys(groupFields) as readonly FieldName[];

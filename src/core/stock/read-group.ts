@@ -1,10 +1,17 @@
 // A group of casks from what was given for each field: strictly, with a sentence for each thing that cannot be.
-import { allowed, formatNumber } from '../format.ts';
-import { UNSEEN, wasGiven } from '../shown.ts';
+import { allowedInWords, formatNumber } from '../format.ts';
+import { UNSEEN, wasGiven } from '../quoted-given.ts';
 import { firstDay, isDay, lastDay } from './days.ts';
-import { fieldNames, fields, ROOMIEST, type CaskGroup, type GroupField, type FieldName } from './group.ts';
+import {
+  groupFieldNames,
+  groupFields,
+  ROOMIEST,
+  type CaskGroup,
+  type GroupField,
+  type FieldName,
+} from './group.ts';
 
-export const LONGEST = 40; // characters of a name or a store
+export const LONGEST_GROUP_NAME = 40; // characters of a name or a store
 const EARLIEST = '1850'; // no cask in a register is older
 
 /** What is wrong with a group, in a sentence that begins with its field. */
@@ -16,13 +23,13 @@ export type GroupRead = { readonly group: CaskGroup } | { readonly faults: reado
 
 /** What is wrong with one value of a field by itself, or nothing. */
 function fieldProblem(name: FieldName, given: unknown): string | undefined {
-  const field: GroupField = fields[name];
+  const field: GroupField = groupFields[name];
   const { label } = field;
   if (given === undefined) return field.needed ? wasGiven(label, '', 'it is needed.') : undefined;
   if (field.is === 'number') {
     const [low, high] = field.range;
     const isSound = typeof given === 'number' && given >= low && given <= high;
-    if (!isSound) return wasGiven(label, given, allowed(field.kind, field.range));
+    if (!isSound) return wasGiven(label, given, allowedInWords(field.kind, field.range));
     return field.whole && given % 1 !== 0 ? wasGiven(label, given, 'it must be a whole number.') : undefined;
   }
   if (field.is === 'choice') {
@@ -33,9 +40,9 @@ function fieldProblem(name: FieldName, given: unknown): string | undefined {
     if (typeof given === 'string' && isDay(given) && given >= EARLIEST) return undefined;
     return wasGiven(label, given, `it can be a day from ${EARLIEST} on, as 2016-03-14 or 14/03/2016.`);
   }
-  if (typeof given === 'string' && given !== '' && given.length <= LONGEST && !given.match(UNSEEN))
+  if (typeof given === 'string' && given !== '' && given.length <= LONGEST_GROUP_NAME && !given.match(UNSEEN))
     return undefined;
-  return wasGiven(label, given, `it can have up to ${LONGEST} characters on one line.`);
+  return wasGiven(label, given, `it can have up to ${LONGEST_GROUP_NAME} characters on one line.`);
 }
 
 /** What in a group contradicts itself, or the year in which the house opened, or today, as 2026-11-28. */
@@ -44,7 +51,7 @@ function contradictions(group: CaskGroup, opened?: number, today?: string): read
   const { regauged, regaugedVolume, regaugedStrength } = group;
   const faults: Fault[] = [];
   const say = (field: FieldName, why: string) =>
-    faults.push({ field, says: `${fields[field].label}: ${why}` });
+    faults.push({ field, says: `${groupFields[field].label}: ${why}` });
   const litres = (volume: number) => `${formatNumber(volume, volume % 1 === 0 ? 0 : 1)} L`;
   if (opened !== undefined && lastDay(filled) < `${opened}`)
     say('filled', `${filled} is before the house opened, in ${opened}.`);
@@ -77,16 +84,16 @@ export function readGroup(
   opened?: number,
   today?: string,
 ): GroupRead {
-  const faults: Fault[] = fieldNames.flatMap((field) => {
+  const faults: Fault[] = groupFieldNames.flatMap((field) => {
     const says = fieldProblem(field, given[field]);
     return says === undefined ? [] : [{ field, says }];
   });
-  const strange = Object.keys(given).filter((key) => !Object.hasOwn(fields, key));
+  const strange = Object.keys(given).filter((key) => !Object.hasOwn(groupFields, key));
   faults.push(
     ...strange.map((key) => ({ says: wasGiven('A field', key, 'the register has none of that name.') })),
   );
   if (faults.length > 0) return { faults };
-  const told = fieldNames.filter((name) => given[name] !== undefined);
+  const told = groupFieldNames.filter((name) => given[name] !== undefined);
   const group = Object.fromEntries(told.map((name) => [name, given[name]])) as unknown as CaskGroup;
   const contrary = contradictions(group, opened, today);
   return contrary.length > 0 ? { faults: contrary } : { group };

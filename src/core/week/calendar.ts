@@ -66,9 +66,9 @@ export function fermentationOf(
 
 /**
  * Hours of the week at which so many mashes may begin, spread evenly over the days mashed and over each day's hours.
- * @example spread(2, { days: 2, from: 6, hours: 24 }, 8) // [6, 30] (one a day, at six)
+ * @example spreadOverWeek(2, { days: 2, from: 6, hours: 24 }, 8) // [6, 30] (one a day, at six)
  */
-export function spread(mashes: number, shift: WorkHours, tunHours: number): readonly number[] {
+export function spreadOverWeek(mashes: number, shift: WorkHours, tunHours: number): readonly number[] {
   return Array.from({ length: shift.days }, (_, day) => {
     const upTo = (days: number) => Math.ceil((mashes * days) / shift.days - 1e-9);
     const today = upTo(day + 1) - upTo(day);

@@ -24,9 +24,9 @@ const HAIR = 1e-9; // of a charge, by which rounding may make one more
 /**
  * The charges of a week in the order in which they are filled. The liquid divides among the groups by what their stills
  * hold, and each group's into the fewest charges that are alike. `perMash` L come from each of so many mashes.
- * @example divide(8000, 1, [{ number: 2, charge: 4000, hours: 8 }], 'by-mash') // [{ group: 0, part: 0.5, upTo: 0.5 }, { group: 0, part: 0.5, upTo: 1 }] (two charges of 4,000 L)
+ * @example chargesInOrder(8000, 1, [{ number: 2, charge: 4000, hours: 8 }], 'by-mash') // [{ group: 0, part: 0.5, upTo: 0.5 }, { group: 0, part: 0.5, upTo: 1 }] (two charges of 4,000 L)
  */
-export function divide(
+export function chargesInOrder(
   perMash: number,
   mashes: number,
   groups: readonly StillGroup[],

@@ -29,13 +29,13 @@ export function timeOfDay(hour: number): string {
 
 /**
  * The day of an hour of the week, 0–6 from Monday.
- * @example dayOf(38) // 1 (Tuesday)
+ * @example dayOfHour(38) // 1 (Tuesday)
  */
-export const dayOf = (hour: number): number => Math.floor(Math.round(inWeek(hour) * 60) / (24 * 60)) % 7;
+export const dayOfHour = (hour: number): number => Math.floor(Math.round(inWeek(hour) * 60) / (24 * 60)) % 7;
 
 /**
  * Day and time: Tue 14:00.
  * @example dayAndTime(38) // 'Tue 14:00' (24 + 14)
  */
 export const dayAndTime = (hour: number): string =>
-  `${dayNames[dayOf(hour)]!.slice(0, 3)} ${timeOfDay(hour)}`;
+  `${dayNames[dayOfHour(hour)]!.slice(0, 3)} ${timeOfDay(hour)}`;

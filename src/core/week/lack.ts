@@ -1,6 +1,6 @@
 // What stands in the way of so many mashes a week, and by how much.
 import { runWeeks, type WeekNeeds } from './run-weeks.ts';
-import { beginsOf, isOver, leastUses, ratioOf, runWithStock, STEP } from './timetable.ts';
+import { beginsOf, isOverused, leastUses, usedPart, runWithStock, TIMETABLE_STEP } from './timetable.ts';
 import { overWeekend, usesOf, type VesselUse, type VesselKind } from './uses.ts';
 
 /** What is too little for a week of mashes. */
@@ -75,11 +75,11 @@ function leastThat(low: number, high: number, near: number, does: (n: number) =>
 /**
  * What is too little for so many mashes that no timetable takes them. Where a kind of vessel has too few hours, the one
  * with the least for its work; else the one of which more, alone, would let the week repeat itself, and how much more.
- * @example lackOf({ tuns: [{ number: 1, hours: 8 }], washbacks: 1, turnRound: 6, short: 60, weekend: 60, wash: 8000, charger: 8000, receiver: Infinity, spiritReceiver: Infinity, stages: [], mashing: { days: 7, from: 0, hours: 24 }, distilling: { days: 7, from: 0, hours: 24 } }, 10) // { kind: 'washbacks', hours: 572, alone: true } (ten times 8 + 60 + 6 hours in a week of 168)
+ * @example lackForMashes({ tuns: [{ number: 1, hours: 8 }], washbacks: 1, turnRound: 6, short: 60, weekend: 60, wash: 8000, charger: 8000, receiver: Infinity, spiritReceiver: Infinity, stages: [], mashing: { days: 7, from: 0, hours: 24 }, distilling: { days: 7, from: 0, hours: 24 } }, 10) // { kind: 'washbacks', hours: 572, alone: true } (ten times 8 + 60 + 6 hours in a week of 168)
  */
-export function lackOf(needs: WeekNeeds, mashes: number, step = STEP): Lack {
+export function lackForMashes(needs: WeekNeeds, mashes: number, step = TIMETABLE_STEP): Lack {
   const least = leastUses(needs, mashes, 'fewest');
-  const worst = least.reduce((a, b) => (ratioOf(b) > ratioOf(a) ? b : a));
+  const worst = least.reduce((a, b) => (usedPart(b) > usedPart(a) ? b : a));
   const spread = beginsOf(needs, mashes, 'spread');
   const uses = usesOf(needs, spread, 'fewest');
   const long = overWeekend(needs, spread);
@@ -87,8 +87,8 @@ export function lackOf(needs: WeekNeeds, mashes: number, step = STEP): Lack {
     const use = uses.find((each) => each.kind === kind);
     return use ? Math.max(0, use.needed - use.available) : 0;
   };
-  if (isOver(worst)) {
-    const [hours, alone] = [hoursOf(worst.kind), least.filter(isOver).length === 1];
+  if (isOverused(worst)) {
+    const [hours, alone] = [hoursOf(worst.kind), least.filter(isOverused).length === 1];
     return { kind: worst.kind, hours, behind: Infinity, alone, weekend: { long, isCause: false }, uses };
   }
   const begins = beginsOf(needs, mashes, 'soonest');
@@ -96,7 +96,7 @@ export function lackOf(needs: WeekNeeds, mashes: number, step = STEP): Lack {
   const own = runWeeks(needs, begins, 'fewest', step);
   const isCause = needs.weekend > needs.short && fits({ ...needs, weekend: needs.short });
   const lack = { hours: 0, behind: 'behind' in own ? own.behind : 0, weekend: { long, isCause }, uses };
-  const kinds = [...least].sort((a, b) => ratioOf(b) - ratioOf(a)).map(({ kind }) => kind);
+  const kinds = [...least].sort((a, b) => usedPart(b) - usedPart(a)).map(({ kind }) => kind);
   const kind = ([...kinds, 'receiver', 'charger'] as const).find((each) => fits(enough[each](needs, mashes)));
   if (kind === undefined) return { ...lack, kind: worst.kind, hours: hoursOf(worst.kind), alone: false };
   if (kind === 'receiver' || kind === 'charger') {

@@ -11,9 +11,9 @@ export interface LevelAt {
 
 /**
  * What one charge draws from the low wines and feints receiver and gives back to it, and its spirit, L.
- * @example litresOf({ needs: { stages: [{ drawn: 1000, back: 300, spirit: 200 }] }, number: 5 }, 0, { charge: { part: 0.2 } }) // { drawn: 1000, back: 300, spirit: 200 } (a fifth of five mashes)
+ * @example litresOfCharge({ needs: { stages: [{ drawn: 1000, back: 300, spirit: 200 }] }, number: 5 }, 0, { charge: { part: 0.2 } }) // { drawn: 1000, back: 300, spirit: 200 } (a fifth of five mashes)
  */
-export function litresOf({ needs, number }: Timetable, stage: number, run: StillRun) {
+export function litresOfCharge({ needs, number }: Timetable, stage: number, run: StillRun) {
   const { drawn, back, spirit } = needs.stages[stage]!;
   const of = (perMash: number) => perMash * number * run.charge.part;
   return { drawn: of(drawn), back: of(back), spirit: of(spirit) };
@@ -58,7 +58,7 @@ export function lowWinesLevel(week: Timetable): readonly LevelAt[] {
   const { step } = week;
   const changes = week.runs.flatMap((runs, stage) =>
     runs.map((run): Change => {
-      const { drawn, back } = litresOf(week, stage, run);
+      const { drawn, back } = litresOfCharge(week, stage, run);
       const lasts = (run.end - run.start) * step;
       return { hour: run.start * step, atOnce: -drawn, rate: back / lasts, lasts };
     }),
@@ -78,11 +78,11 @@ export function emptyings(week: Timetable): readonly number[] {
   const hours: number[] = [];
   let kept = Infinity;
   for (const run of week.runs[stage]!) {
-    const { spirit } = litresOf(week, stage, run);
+    const { spirit } = litresOfCharge(week, stage, run);
     if (kept + spirit > week.needs.spiritReceiver || kept === Infinity) {
       hours.push(run.start * week.step);
       const running = week.runs[stage]!.filter(({ start, end }) => start < run.start && end > run.start);
-      kept = running.reduce((sum, each) => sum + litresOf(week, stage, each).spirit, 0);
+      kept = running.reduce((sum, each) => sum + litresOfCharge(week, stage, each).spirit, 0);
     }
     kept += spirit;
   }
@@ -97,7 +97,12 @@ export function spiritLevel(week: Timetable): readonly LevelAt[] {
   const stage = week.runs.length - 1;
   const hearts = week.runs[stage]!.map((run): Change => {
     const lasts = (run.end - run.start) * week.step;
-    return { hour: run.start * week.step, atOnce: 0, rate: litresOf(week, stage, run).spirit / lasts, lasts };
+    return {
+      hour: run.start * week.step,
+      atOnce: 0,
+      rate: litresOfCharge(week, stage, run).spirit / lasts,
+      lasts,
+    };
   });
   // Twice round, as what stands in it on Monday came after the last emptying of the week before.
   const outs = emptyings(week);

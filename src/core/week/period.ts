@@ -79,9 +79,9 @@ export interface PeriodBalance {
 
 /**
  * Litres of pure alcohol: volume × strength ÷ 100.
- * @example pure({ volume: 4000, strength: 23 }) // 920 (4000 × 0.23)
+ * @example pureLitres({ volume: 4000, strength: 23 }) // 920 (4000 × 0.23)
  */
-export const pure = ({ volume, strength }: Spirit): number => (volume * strength) / 100;
+export const pureLitres = ({ volume, strength }: Spirit): number => (volume * strength) / 100;
 
 const LEAST = 0.05; // L of pure alcohol; less is not told, as it is not printed
 const litres = (alcohol: number) => `${formatNumber(alcohol, 1)} L`;
@@ -135,10 +135,10 @@ export function balanceOf(period: Period, line: Line): PeriodBalance | Refusal {
   const share = (lost: { alcohol: number }, of: { alcohol: number }) => lost.alcohol / of.alcohol;
   const potAle = share(round.potAle, line.wash);
   const lees = share(round.residue, round.lowWines);
-  const charged = pure(period.washCharged);
-  const lowWines = pure(period.lowWinesMade);
-  const toSpirit = pure(opening.lowWines) + (period.lowWinesMade.volume > 0 ? lowWines : charged);
-  const fromSpirit = pure(period.spiritMade) + pure(closing.lowWines);
+  const charged = pureLitres(period.washCharged);
+  const lowWines = pureLitres(period.lowWinesMade);
+  const toSpirit = pureLitres(opening.lowWines) + (period.lowWinesMade.volume > 0 ? lowWines : charged);
+  const fromSpirit = pureLitres(period.spiritMade) + pureLitres(closing.lowWines);
   const step = (name: PeriodStep['step'], came: number, left: number, usual: number): PeriodStep => ({
     step: name,
     came,
@@ -148,41 +148,41 @@ export function balanceOf(period: Period, line: Line): PeriodBalance | Refusal {
     usual,
   });
   // Spent lees of what is truly charged: what stands at the closing has not been charged.
-  const distilled = (all: number) => Math.max(0, all - pure(closing.lowWines)) * lees;
+  const distilled = (all: number) => Math.max(0, all - pureLitres(closing.lowWines)) * lees;
   const steps = [
     step('mash', inMalt, couldGive, inMalt * Math.max(0, 1 - line.mash.efficiency / 100)),
     step('washback', couldGive, wash, 0),
-    step('wash', pure(opening.wash) + wash, charged + pure(closing.wash), 0),
+    step('wash', pureLitres(opening.wash) + wash, charged + pureLitres(closing.wash), 0),
     ...(period.lowWinesMade.volume > 0
       ? [
           step('washStill', charged, lowWines, charged * potAle),
           step('spiritStill', toSpirit, fromSpirit, distilled(toSpirit)),
         ]
-      : [step('stills', toSpirit, fromSpirit, charged * potAle + distilled(pure(opening.lowWines) + charged * (1 - potAle)))]),
-    step('receiver', pure(opening.spirit) + pure(period.spiritMade), pure(period.spiritSent) + pure(closing.spirit), 0),
+      : [step('stills', toSpirit, fromSpirit, charged * potAle + distilled(pureLitres(opening.lowWines) + charged * (1 - potAle)))]),
+    step('receiver', pureLitres(opening.spirit) + pureLitres(period.spiritMade), pureLitres(period.spiritSent) + pureLitres(closing.spirit), 0),
   ];
   const lossIn = (name: PeriodStep['step']) => steps.find((each) => each.step === name)?.loss ?? 0;
   const accounts: readonly Account[] = [
-    { liquid: 'wash', opening: pure(opening.wash), made: wash, goneOn: charged, loss: lossIn('wash'), closing: pure(closing.wash) },
+    { liquid: 'wash', opening: pureLitres(opening.wash), made: wash, goneOn: charged, loss: lossIn('wash'), closing: pureLitres(closing.wash) },
     {
       liquid: 'lowWines',
-      opening: pure(opening.lowWines),
+      opening: pureLitres(opening.lowWines),
       made: period.lowWinesMade.volume > 0 ? lowWines : charged,
-      goneOn: pure(period.spiritMade),
+      goneOn: pureLitres(period.spiritMade),
       loss: lossIn('spiritStill') + lossIn('stills'),
-      closing: pure(closing.lowWines),
+      closing: pureLitres(closing.lowWines),
     },
     {
       liquid: 'spirit',
-      opening: pure(opening.spirit),
-      made: pure(period.spiritMade),
-      goneOn: pure(period.spiritSent),
+      opening: pureLitres(opening.spirit),
+      made: pureLitres(period.spiritMade),
+      goneOn: pureLitres(period.spiritSent),
       loss: lossIn('receiver'),
-      closing: pure(closing.spirit),
+      closing: pureLitres(closing.spirit),
     },
   ];
-  const came = inMalt + pure(opening.wash) + pure(opening.lowWines) + pure(opening.spirit);
-  const left = pure(period.spiritSent) + pure(closing.wash) + pure(closing.lowWines) + pure(closing.spirit);
+  const came = inMalt + pureLitres(opening.wash) + pureLitres(opening.lowWines) + pureLitres(opening.spirit);
+  const left = pureLitres(period.spiritSent) + pureLitres(closing.wash) + pureLitres(closing.lowWines) + pureLitres(closing.spirit);
   const beyond = ({ loss, usual }: PeriodStep) => loss - usual;
   const worst = steps.reduce((a, b) => (beyond(b) > beyond(a) ? b : a));
   return {

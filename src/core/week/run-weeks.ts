@@ -1,7 +1,7 @@
 // Week after week run forward, each thing begun as soon as all that it needs is there, until a week repeats itself.
 // tests/core/week-rules.ts goes through a week by its rules alone; tests/study/week has what integer programming found.
 import { fermentationOf, HOURS_IN_WEEK, openFrom, type WorkHours } from './calendar.ts';
-import { divide, type Division, type StillGroup, type WeekCharge } from './charges.ts';
+import { chargesInOrder, type Division, type StillGroup, type WeekCharge } from './charges.ts';
 
 /** A kind of still run. Its charges draw from the low wines and feints receiver, but for the first, which takes wash. */
 export interface StillStage {
@@ -104,7 +104,7 @@ export function runWeeks(
   );
   const backs = new Float64Array(Math.min(needs.washbacks, 1000));
   const stages = needs.stages.map((stage) => {
-    const charges = divide(stage.charged, mashes, stage.groups, division);
+    const charges = chargesInOrder(stage.charged, mashes, stage.groups, division);
     return {
       ...stage,
       charges,

@@ -1,11 +1,11 @@
 // A week of mashes set out by what each vessel allows; or the vessel that stands in the way.
-import { spread } from './calendar.ts';
+import { spreadOverWeek } from './calendar.ts';
 import { OWN_CHARGE } from '../plant/group-charges.ts';
-import { divide, type Division } from './charges.ts';
+import { chargesInOrder, type Division } from './charges.ts';
 import { runWeeks, type Behind, type RepeatedWeek, type WeekNeeds } from './run-weeks.ts';
 import { usesOf, type VesselUse } from './uses.ts';
 
-export const STEP = 0.25; // h; a quarter of an hour, as a timetable is written
+export const TIMETABLE_STEP = 0.25; // h; a quarter of an hour, as a timetable is written
 
 export interface Timetable extends RepeatedWeek {
   readonly number: number;
@@ -22,11 +22,11 @@ const PATTERNS = ['spread', 'soonest'] as const;
 const quickest = ({ tuns }: WeekNeeds) => Math.min(...tuns.map(({ hours }) => hours));
 /**
  * The part of their hours for which vessels are needed; and whether that is more than all.
- * @example ratioOf({ needed: 84, available: 168 }) // 0.5 (half)
+ * @example usedPart({ needed: 84, available: 168 }) // 0.5 (half)
  */
-export const ratioOf = ({ needed, available }: VesselUse): number => needed / available;
-/** @example isOver({ needed: 169, available: 168 }) // true (an hour too much) */
-export const isOver = ({ needed, available }: VesselUse) => needed > available * (1 + 1e-9);
+export const usedPart = ({ needed, available }: VesselUse): number => needed / available;
+/** @example isOverused({ needed: 169, available: 168 }) // true (an hour too much) */
+export const isOverused = ({ needed, available }: VesselUse) => needed > available * (1 + 1e-9);
 
 /**
  * The hours at which so many mashes may begin in a pattern.
@@ -38,7 +38,7 @@ export function beginsOf(
   pattern: (typeof PATTERNS)[number],
 ): readonly number[] {
   return pattern === 'spread'
-    ? spread(mashes, needs.mashing, quickest(needs))
+    ? spreadOverWeek(mashes, needs.mashing, quickest(needs))
     : Array.from({ length: mashes }, () => needs.mashing.from);
 }
 
@@ -64,7 +64,7 @@ export function runWithStock(
   if (!('behind' in empty) || needs.receiver === Infinity) return empty;
   if ('behind' in runWeeks({ ...needs, receiver: Infinity }, begins, division, step)) return empty;
   const { groups, charged, back } = needs.stages[0]!;
-  const parts = divide(charged, begins.length, groups, division).map(({ part }) => part);
+  const parts = chargesInOrder(charged, begins.length, groups, division).map(({ part }) => part);
   const room = needs.receiver - Math.max(...parts) * back * begins.length;
   for (const part of STOCKS) {
     const week = runWeeks(needs, begins, division, step, Math.max(0, room * part));
@@ -85,10 +85,10 @@ function divisionsOf({ stages }: WeekNeeds): readonly Division[] {
  * The first way in which so many mashes fit into a week that repeats itself: spread evenly and charged whole if that can be.
  * @example timetable({ tuns: [{ number: 1, hours: 8 }], washbacks: 1, turnRound: 6, short: 60, weekend: 60, wash: 8000, charger: 8000, receiver: Infinity, spiritReceiver: Infinity, stages: [], mashing: { days: 7, from: 0, hours: 24 }, distilling: { days: 7, from: 0, hours: 24 } }, 22) // undefined (twenty-two mashes of eight hours are 176)
  */
-export function timetable(needs: WeekNeeds, mashes: number, step = STEP): Timetable | undefined {
+export function timetable(needs: WeekNeeds, mashes: number, step = TIMETABLE_STEP): Timetable | undefined {
   for (const pattern of PATTERNS)
     for (const division of divisionsOf(needs)) {
-      if (leastUses(needs, mashes, division).some(isOver)) continue;
+      if (leastUses(needs, mashes, division).some(isOverused)) continue;
       const begins = beginsOf(needs, mashes, pattern);
       const week = runWithStock(needs, begins, division, step);
       if ('behind' in week) continue;
@@ -110,10 +110,10 @@ export function timetable(needs: WeekNeeds, mashes: number, step = STEP): Timeta
  * The most mashes that fit into a week that repeats itself, up to `limit`; 0 when not one does.
  * @example mostMashes({ tuns: [{ number: 1, hours: 8 }], washbacks: 0, turnRound: 6, short: 60, weekend: 60, wash: 8000, charger: 8000, receiver: Infinity, spiritReceiver: Infinity, stages: [], mashing: { days: 7, from: 0, hours: 24 }, distilling: { days: 7, from: 0, hours: 24 } }) // 0 (no washback, no mash)
  */
-export function mostMashes(needs: WeekNeeds, limit = 100, step = STEP): number {
+export function mostMashes(needs: WeekNeeds, limit = 100, step = TIMETABLE_STEP): number {
   if (timetable(needs, 1, step) === undefined) return 0;
   let most = limit;
-  while (most > 0 && leastUses(needs, most, 'fewest').some(isOver)) most--;
+  while (most > 0 && leastUses(needs, most, 'fewest').some(isOverused)) most--;
   while (most > 1 && timetable(needs, most, step) === undefined) most--;
   return most;
 }

@@ -1,6 +1,6 @@
 // How many hours of its week each kind of vessel is needed for, and has.
 import { fermentationOf, HOURS_IN_WEEK, isEndless, type WorkHours } from './calendar.ts';
-import { divide, type Division } from './charges.ts';
+import { chargesInOrder, type Division } from './charges.ts';
 import type { WeekNeeds } from './run-weeks.ts';
 
 export type VesselKind = 'tuns' | 'washbacks' | 'wash' | 'intermediate' | 'spirit';
@@ -15,9 +15,9 @@ export interface VesselUse {
 
 /**
  * Hours of a week in which one vessel can do runs that take `hours` each, every run whole within its shift.
- * @example usable({ days: 5, from: 6, hours: 10 }, 4) // 40 (two whole runs of four hours on each of five days)
+ * @example usableHours({ days: 5, from: 6, hours: 10 }, 4) // 40 (two whole runs of four hours on each of five days)
  */
-export function usable(shift: WorkHours, hours: number): number {
+export function usableHours(shift: WorkHours, hours: number): number {
   if (isEndless(shift)) return HOURS_IN_WEEK;
   const [stretches, length] = shift.hours === 24 ? [1, shift.days * 24] : [shift.days, shift.hours];
   return stretches * Math.floor(length / hours + 1e-9) * hours;
@@ -43,10 +43,10 @@ export function usesOf(
   division: Division,
 ): readonly VesselUse[] {
   const mashes = begins.length;
-  const inWeek = needs.tuns.map(({ number, hours }) => (number * usable(needs.mashing, hours)) / hours);
+  const inWeek = needs.tuns.map(({ number, hours }) => (number * usableHours(needs.mashing, hours)) / hours);
   const mashesPossible = inWeek.reduce((sum, each) => sum + each, 0);
   const available = needs.tuns.reduce(
-    (sum, { number, hours }) => sum + number * usable(needs.mashing, hours),
+    (sum, { number, hours }) => sum + number * usableHours(needs.mashing, hours),
     0,
   );
   const quickest = Math.min(...needs.tuns.map(({ hours }) => hours));
@@ -65,12 +65,12 @@ export function usesOf(
       available: needs.washbacks * HOURS_IN_WEEK,
     },
     ...needs.stages.map(({ id, charged, groups }): VesselUse => {
-      const charges = divide(charged, mashes, groups, division);
+      const charges = chargesInOrder(charged, mashes, groups, division);
       return {
         kind: id,
         needed: charges.reduce((sum, { group }) => sum + groups[group]!.hours, 0),
         available: groups.reduce(
-          (sum, { number, hours }) => sum + number * usable(needs.distilling, hours),
+          (sum, { number, hours }) => sum + number * usableHours(needs.distilling, hours),
           0,
         ),
       };

@@ -30,9 +30,9 @@ export interface Warmer {
  * all the run's hours are taken to have the heat on. What comes over is the same, so its cooling water is too. Cooling water
  * that comes warmer and leaves as before takes up less, so more of it is needed, and no run is longer for it.
  * Refuses what cannot be told: how much sooner a warmer wash has fermented.
- * @example warmer('washback', 2, {}) // refuses: depends on the yeast (it is not reckoned)
+ * @example warmerChange('washback', 2, {}) // refuses: depends on the yeast (it is not reckoned)
  */
-export function warmer(
+export function warmerChange(
   what: keyof typeof warmable,
   by: number,
   given: {

@@ -12,8 +12,8 @@ export type WorkKind = (typeof workKinds)[number];
 export const countings = ['latest', 'best', 'first'] as const;
 export type Counting = (typeof countings)[number];
 /** How a result came: as a code, from a sealed hand-in, as the line of a shift, or written down by hand. */
-export const ways = ['code', 'sealed', 'line', 'hand'] as const;
-export type WayOfWork = (typeof ways)[number];
+export const resultWays = ['code', 'sealed', 'line', 'hand'] as const;
+export type WayOfWork = (typeof resultWays)[number];
 
 /** Whose a thing was before people were joined, the first of them first; left out where nobody was. */
 export interface OnceOwned {
@@ -153,7 +153,7 @@ const isLater = (a: BookEntry, b: BookEntry) =>
   a.stamp > b.stamp || (a.stamp === b.stamp && textOf(a) > textOf(b));
 
 /** Two copies of one book as one: of each entry the later, and of two at once the same in both copies. */
-export function joined(one: ClassBook, other: ClassBook): ClassBook {
+export function joinedBooks(one: ClassBook, other: ClassBook): ClassBook {
   const entries: Record<string, BookEntry> = { ...one.entries };
   for (const [id, theirs] of Object.entries(other.entries)) {
     const ours = Object.hasOwn(entries, id) ? entries[id] : undefined;
@@ -167,7 +167,7 @@ type Of<K extends Thing['is']> = Extract<Thing, { readonly is: K }> & {
   readonly stamp: number;
 };
 /** All things of a kind that stand in the book, with their ids. */
-export function allOf<K extends Thing['is']>(book: ClassBook, is: K): readonly Of<K>[] {
+export function entriesOfKind<K extends Thing['is']>(book: ClassBook, is: K): readonly Of<K>[] {
   return Object.entries(book.entries).flatMap(([id, entry]) =>
     entry.is === is && entry.gone === undefined ? [{ ...entry, id } as unknown as Of<K>] : [],
   );
@@ -175,10 +175,10 @@ export function allOf<K extends Thing['is']>(book: ClassBook, is: K): readonly O
 
 const byName = (a: string, b: string) => a.localeCompare(b, 'en');
 export const peopleOf = (book: ClassBook) =>
-  [...allOf(book, 'person')].sort((a, b) => byName(a.name, b.name));
+  [...entriesOfKind(book, 'person')].sort((a, b) => byName(a.name, b.name));
 /** What was set, the earliest first. */
 export const worksOf = (book: ClassBook) =>
-  [...allOf(book, 'work')].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : byName(a.title, b.title))); // prettier-ignore
+  [...entriesOfKind(book, 'work')].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : byName(a.title, b.title))); // prettier-ignore
 export const settingsOf = (book: ClassBook): Settings => {
   const kept = Object.hasOwn(book.entries, SETTINGS) ? book.entries[SETTINGS] : undefined;
   return kept?.is === 'settings' ? kept : DEFAULTS;
@@ -189,5 +189,5 @@ export const sameName = (name: string): string =>
   name.normalize('NFC').toLowerCase().replace(/\s+/g, ' ').trim();
 
 /** An id from what makes a thing that thing, so that two tabs that put it in at once put in one. */
-export const idOf = (is: Thing['is'], ...what: readonly (string | number)[]): string =>
+export const entryId = (is: Thing['is'], ...what: readonly (string | number)[]): string =>
   `${is[0]}-${[0, 1].map((turn) => seedOf(`${turn}${JSON.stringify(what)}`).toString(36).padStart(7, '0')).join('')}`; // prettier-ignore

@@ -1,9 +1,16 @@
 // The matrix of competence: who may be counted on for what, since when, until when, and when a refresher is due. It keeps what was written down and judges nobody.
 import { csvOf } from '../csv.ts';
-import { allOf, peopleOf, settingsOf, type ClassBook, type Person, type StandingOutcome } from './book.ts';
+import {
+  entriesOfKind,
+  peopleOf,
+  settingsOf,
+  type ClassBook,
+  type Person,
+  type StandingOutcome,
+} from './book.ts';
 
-export const states = ['valid', 'refresher due', 'expired', 'none'] as const;
-export type State = (typeof states)[number];
+export const standingStates = ['valid', 'refresher due', 'expired', 'none'] as const;
+export type State = (typeof standingStates)[number];
 /** A sign for each, so that none is told by colour alone. */
 export const stateSigns: Readonly<Record<State, string>> = { valid: '●', 'refresher due': '◐', expired: '○', none: '–' }; // prettier-ignore
 /** What is asked for first; a trainer adds others by their names. */
@@ -31,7 +38,7 @@ export function monthsAfter(day: string, months: number): string {
 }
 
 /** How a standing is on a day. On its last day it is still valid. */
-export function stateOn(standing: Pick<StandingOutcome, 'until'> | undefined, day: string, refresherWeeks: number): State {
+export function standingOn(standing: Pick<StandingOutcome, 'until'> | undefined, day: string, refresherWeeks: number): State {
   if (standing === undefined) return 'none';
   if (standing.until === '') return 'valid';
   if (day > standing.until) return 'expired';
@@ -50,7 +57,7 @@ export interface HeldOutcome {
 
 /** The outcomes of a book: the six stages, then those written down, in the order of their names. */
 export function outcomesOf(book: ClassBook): readonly string[] {
-  const written = new Set(allOf(book, 'standing').map(({ outcome }) => outcome));
+  const written = new Set(entriesOfKind(book, 'standing').map(({ outcome }) => outcome));
   const first = FIRST_OUTCOMES.filter((outcome) => written.has(outcome));
   return [...first, ...[...written].filter((outcome) => !(first as readonly string[]).includes(outcome)).sort()]; // prettier-ignore
 }
@@ -58,14 +65,14 @@ export function outcomesOf(book: ClassBook): readonly string[] {
 /** The matrix on a day: what was written down later is not in it, so that years gone by can be asked for. */
 export function matrixOn(book: ClassBook, day: string): readonly (readonly HeldOutcome[])[] {
   const { refresher } = settingsOf(book);
-  const all = allOf(book, 'standing').filter((standing) => standing.day <= day);
+  const all = entriesOfKind(book, 'standing').filter((standing) => standing.day <= day);
   const outcomes = outcomesOf(book);
   return peopleOf(book).map((person) =>
     outcomes.map((outcome) => {
       const own = all.filter((standing) => standing.person === person.id && standing.outcome === outcome);
       const standing = own.sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : a.stamp - b.stamp)).at(-1);
       const refresherFrom = standing && standing.until !== '' ? weeksBefore(standing.until, refresher) : '';
-      return { person, outcome, state: stateOn(standing, day, refresher), refresherFrom, ...(standing && { standing }) };
+      return { person, outcome, state: standingOn(standing, day, refresher), refresherFrom, ...(standing && { standing }) };
     }),
   );
 } // prettier-ignore
@@ -74,12 +81,12 @@ export function matrixOn(book: ClassBook, day: string): readonly (readonly HeldO
 export function standingsTable(book: ClassBook, day: string): string {
   const names = new Map(peopleOf(book).map(({ id, name, role }) => [id, { name, role }]));
   const { refresher } = settingsOf(book);
-  const rows = [...allOf(book, 'standing')]
+  const rows = [...entriesOfKind(book, 'standing')]
     .sort((a, b) => (a.day < b.day ? -1 : 1))
     .flatMap((each) => {
       const person = names.get(each.person);
       const from = each.until === '' ? '' : weeksBefore(each.until, refresher);
-      return person ? [[person.name, person.role, each.outcome, each.day, each.until, from, stateOn(each, day, refresher), each.assessor, each.evidence]] : [];
+      return person ? [[person.name, person.role, each.outcome, each.day, each.until, from, standingOn(each, day, refresher), each.assessor, each.evidence]] : [];
     });
   return csvOf([['Name', 'Role', 'Outcome', 'Day', 'Valid until', 'Refresher from', `State on ${day}`, 'Assessor', 'Evidence'], ...rows]);
 } // prettier-ignore

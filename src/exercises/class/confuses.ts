@@ -1,7 +1,7 @@
 // What a class confuses: the kinds of question most missed, by whom and by which mistakes; and a lesson of ten minutes on them.
 import type { Family } from '../families.ts';
 import type { Item, OwnSheet } from '../own/own-sheet.ts';
-import { marksOf } from '../result.ts';
+import { marksOfSigns } from '../result.ts';
 import { pointsOf } from '../verdict.ts';
 import { grid } from './counts.ts';
 import type { ClassBook } from './book.ts';
@@ -26,7 +26,7 @@ export function confusions(book: ClassBook, { from = '', to = '9999' } = {}): re
   const met = new Map<string, { asked: number; missed: number; blankBy: string[]; people: Set<string>; families: Map<Family, number> }>();
   for (const { person, work, counts } of grid(book).flat()) {
     const kinds = counts && work.kinds[counts.version - 1];
-    const marks = counts && marksOf(counts.signs);
+    const marks = counts && marksOfSigns(counts.signs);
     if (!counts || !kinds || !marks || kinds.length !== marks.length) continue;
     if (counts.day !== '' && (counts.day < from || counts.day > to)) continue;
     kinds.forEach((kind, i) => {
@@ -50,21 +50,24 @@ export function confusions(book: ClassBook, { from = '', to = '9999' } = {}): re
 } // prettier-ignore
 
 /** Results that count, of sheets whose kinds are not known: they tell nothing of what is confused. */
-export const untold = (book: ClassBook): number =>
+export const resultsUntold = (book: ClassBook): number =>
   grid(book).flat().filter(({ work, counts }) => counts !== undefined && counts.signs !== '' && work.kinds[counts.version - 1] === undefined).length; // prettier-ignore
 
-export const SIX = 6; // questions of the lesson
+export const QUESTIONS_ON_MISSED = 6; // questions of the lesson
 
 /** The kinds that the six are of: of those most missed, the first six, and of these what keeps people safe first; where a safety kind was missed it is among them. */
-export function taughtOf(missed: readonly string[], isSafety: (kind: string) => boolean): readonly string[] {
-  const safety = missed.filter(isSafety).slice(0, SIX);
-  return [...safety, ...missed.filter((kind) => !isSafety(kind))].slice(0, SIX);
+export function kindsTaught(
+  missed: readonly string[],
+  isSafety: (kind: string) => boolean,
+): readonly string[] {
+  const safety = missed.filter(isSafety).slice(0, QUESTIONS_ON_MISSED);
+  return [...safety, ...missed.filter((kind) => !isSafety(kind))].slice(0, QUESTIONS_ON_MISSED);
 }
 
 /** Six questions, first one of each kind, then again from the first. As a sheet of one version, not drawn yet. */
-export function sixOn(kinds: readonly string[], generator: number, seed: string): OwnSheet {
-  const some = kinds.slice(0, SIX);
-  const items: Item[] = Array.from({ length: SIX }, (_, i) => ({ kind: some[i % some.length]!, key: i + 1, marks: 1 })); // prettier-ignore
+export function questionsOnMissed(kinds: readonly string[], generator: number, seed: string): OwnSheet {
+  const some = kinds.slice(0, QUESTIONS_ON_MISSED);
+  const items: Item[] = Array.from({ length: QUESTIONS_ON_MISSED }, (_, i) => ({ kind: some[i % some.length]!, key: i + 1, marks: 1 })); // prettier-ignore
   items.sort((a, b) => some.indexOf(a.kind) - some.indexOf(b.kind));
   return { generator, title: 'Six on what we missed', minutes: 0, passMark: 0, shows: 'at once', seed, versions: 1, house: 'built-in', items, own: [] }; // prettier-ignore
 }

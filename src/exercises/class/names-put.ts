@@ -2,14 +2,14 @@
 import { oneLine } from '../own/one-line.ts';
 import { sameName, withThings, type ClassBook, type Role, type Thing } from './book.ts';
 import { freeId, idByName } from './names.ts';
-import { LONGEST_NAME } from './text.ts';
+import { LONGEST_PERSON_NAME } from './text.ts';
 
 const MOST_TOLD = 10; // names
 
 /** The book with the names of a text, which stand between commas, semicolons or on lines; and what came of it. The same book where none is new. */
-export function namesPut(book: ClassBook, text: string, role: Role): { readonly book: ClassBook; readonly says: string } {
+export function withNames(book: ClassBook, text: string, role: Role): { readonly book: ClassBook; readonly says: string } {
   const there = idByName(book);
-  const given = text.split(/[\n;,]/).map((each) => oneLine(each).slice(0, LONGEST_NAME).trim()).filter((each) => each !== '');
+  const given = text.split(/[\n;,]/).map((each) => oneLine(each).slice(0, LONGEST_PERSON_NAME).trim()).filter((each) => each !== '');
   const first = new Map<string, string>();
   const [twice, known] = [new Set<string>(), new Set<string>()];
   for (const name of given) {

@@ -1,5 +1,5 @@
 // The names of a class: whose a name is, which two are written almost alike, and one person joined to another or renamed with nothing lost.
-import { allOf, idOf, peopleOf, sameName, withThings, type ClassBook, type BookEntry, type Got, type Person, type Thing } from './book.ts'; // prettier-ignore
+import { entriesOfKind, entryId, peopleOf, sameName, withThings, type ClassBook, type BookEntry, type Got, type Person, type Thing } from './book.ts'; // prettier-ignore
 
 const MOST_JOINED = 20; // joins that a thing remembers, one after another
 const SHORTEST = 4; // letters of a name from which one letter may be a slip; below it Ada and Una would be asked about
@@ -8,7 +8,7 @@ const SHORTEST = 4; // letters of a name from which one letter may be a slip; be
 export function idByName(book: ClassBook): Map<string, string> {
   const people = peopleOf(book);
   const there = new Set(people.map(({ id }) => id));
-  const told = allOf(book, 'told').filter(({ same, person }) => same && there.has(person));
+  const told = entriesOfKind(book, 'told').filter(({ same, person }) => same && there.has(person));
   return new Map([
     ...told.map(({ name, person }) => [name, person] as const),
     ...people.map(({ id, name }) => [sameName(name), id] as const),
@@ -19,7 +19,7 @@ export function idByName(book: ClassBook): Map<string, string> {
 export function freeId(book: ClassBook, name: string): string {
   const same = sameName(name);
   for (let turn = 0; ; turn++) {
-    const id = turn === 0 ? idOf('person', same) : idOf('person', same, turn);
+    const id = turn === 0 ? entryId('person', same) : entryId('person', same, turn);
     const there = Object.hasOwn(book.entries, id) ? book.entries[id] : undefined;
     if (there?.is !== 'person' || (there.gone && sameName(there.name) === same)) return id;
   }
@@ -58,7 +58,7 @@ type Known = Person & { readonly id: string; readonly stamp: number };
 /** Two people whose names are almost alike and of whom nothing was said yet: the later first. */
 export function alikePeople(book: ClassBook): readonly (readonly [later: Known, earlier: Known])[] {
   const people = peopleOf(book);
-  const told = new Set(allOf(book, 'told').map(({ name, person }) => JSON.stringify([name, person])));
+  const told = new Set(entriesOfKind(book, 'told').map(({ name, person }) => JSON.stringify([name, person])));
   const isTold = (a: Known, b: Known) => told.has(JSON.stringify([sameName(a.name), b.id]));
   return people.flatMap((a, i) =>
     people.slice(i + 1).flatMap((b): (readonly [Known, Known])[] => {
@@ -69,10 +69,10 @@ export function alikePeople(book: ClassBook): readonly (readonly [later: Known, 
 }
 
 const tell = (name: string, person: string, same: boolean) =>
-  ({ [idOf('told', sameName(name), person)]: { is: 'told', name: sameName(name), person, same } satisfies Thing }); // prettier-ignore
+  ({ [entryId('told', sameName(name), person)]: { is: 'told', name: sameName(name), person, same } satisfies Thing }); // prettier-ignore
 
 /** The book in which two people are known to be two. */
-export const keptApart = (book: ClassBook, one: Known, other: Known): ClassBook =>
+export const withPeopleApart = (book: ClassBook, one: Known, other: Known): ClassBook =>
   withThings(book, { ...tell(one.name, other.id, false), ...tell(other.name, one.id, false) });
 
 /** The person of an id, whether they stand in the book or not. */
@@ -89,7 +89,7 @@ const wasOf = (entry: BookEntry, from: string) =>
   [...(('was' in entry && entry.was) || []), from].slice(-MOST_JOINED);
 
 /** One person with all that two had: what both had stands once, and the name that goes is theirs from now on. */
-export function joinedPeople(book: ClassBook, from: string, into: string): ClassBook {
+export function withPeopleJoined(book: ClassBook, from: string, into: string): ClassBook {
   const [goes, stays] = [personAt(book, from), personAt(book, into)];
   if (!goes || !stays || stays.gone || from === into) return book;
   const things = Object.entries(book.entries).filter(([, entry]) => entry.gone === undefined);
@@ -110,7 +110,7 @@ export function joinedPeople(book: ClassBook, from: string, into: string): Class
 }
 
 /** The book in which a result is another person's; the same book where either is not in it. */
-export function given(book: ClassBook, id: string, to: string): ClassBook {
+export function withResultGiven(book: ClassBook, id: string, to: string): ClassBook {
   const entry = Object.hasOwn(book.entries, id) ? book.entries[id] : undefined;
   const person = personAt(book, to);
   if (entry?.is !== 'result' || entry.gone || !person || person.gone || entry.person === to) return book;
@@ -119,18 +119,18 @@ export function given(book: ClassBook, id: string, to: string): ClassBook {
 }
 
 /** Gives what came under a joined name from another copy of the book to the person it was joined to. */
-export function followed(book: ClassBook): ClassBook {
+export function withJoinedFollowed(book: ClassBook): ClassBook {
   const owners = new Set(Object.values(book.entries).flatMap((entry) => ('person' in entry && !entry.gone ? [entry.person] : []))); // prettier-ignore
-  return allOf(book, 'told')
+  return entriesOfKind(book, 'told')
     .filter(({ same }) => same)
     .reduce((now, { name, person }) => {
       const from = Object.entries(now.entries).find(([id, entry]) => entry.is === 'person' && entry.gone && owners.has(id) && sameName(entry.name) === name); // prettier-ignore
-      return from ? joinedPeople(now, from[0], person) : now;
+      return from ? withPeopleJoined(now, from[0], person) : now;
     }, book);
 }
 
 /** The book in which a person has another name; results under the old one still come to them. A sentence where the name is somebody's. */
-export function renamed(book: ClassBook, id: string, name: string): ClassBook | string {
+export function withPersonRenamed(book: ClassBook, id: string, name: string): ClassBook | string {
   const person = personAt(book, id);
   if (!person || person.gone) return 'Choose a person.';
   if (name === '') return 'Write the new name.';

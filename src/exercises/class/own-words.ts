@@ -13,7 +13,7 @@ export const ownAskedIn = (book: ClassBook): ReadonlySet<string> =>
   new Set(worksOf(book).flatMap(({ kinds }) => kinds.flat().filter(isOwn)));
 
 /** Where a kind whose title is not known was asked: “Week two”, question 4. */
-export function placeOf(book: ClassBook, kind: string): string {
+export function placeAsked(book: ClassBook, kind: string): string {
   for (const { title, kinds } of worksOf(book)) {
     const place = kinds.map((version) => version.indexOf(kind)).find((at) => at >= 0);
     if (place !== undefined) return `“${title}”, question ${place + 1}`;

@@ -1,10 +1,10 @@
 // Results pasted into a class book, many at once: result codes, with or without a name before them, and lines of shifts and of faults found.
-import { shown } from '../../core/shown.ts';
+import { quotedGiven } from '../../core/quoted-given.ts';
 import { oneLine } from '../own/one-line.ts';
 import { readResult } from '../result.ts';
 import type { ClassBook } from './book.ts';
-import { gotOf, put, takenWords, type FoundResult } from './put.ts';
-import { LONGEST_NAME } from './text.ts';
+import { entryOfResult, putResults, takenWords, type FoundResult } from './put-results.ts';
+import { LONGEST_PERSON_NAME } from './text.ts';
 import { doubtsIn, type Doubtful } from './whose.ts';
 
 /** What is known of a sheet by the short name that a code carries. */
@@ -31,8 +31,8 @@ function lineIn(line: string): FoundResult | string | undefined {
   const [, name, title, number, points, more, last] = found ?? [];
   const day = shift ? more : last;
   if (!found || Number(points) > 100 || Number.isNaN(Date.parse(day!)) || Number(number) < 1)
-    return `“${shown(line)}” is no whole line of a shift or a case; copy it once more, on one line.`;
-  if (name === undefined || oneLine(name) === '') return `“${shown(line)}” does not say whose it is: write the name and a colon before it.`;
+    return `“${quotedGiven(line)}” is no whole line of a shift or a case; copy it once more, on one line.`;
+  if (name === undefined || oneLine(name) === '') return `“${quotedGiven(line)}” does not say whose it is: write the name and a colon before it.`;
   return {
     name: oneLine(name),
     way: 'line',
@@ -77,14 +77,14 @@ export function withPasted(
   const take = (code: string, named?: string) => {
     const result = readResult(code);
     if (typeof result === 'string') return void notes.push(result);
-    const name = oneLine(named ?? result.name).slice(0, LONGEST_NAME).trim();
-    if (name === '') return void notes.push(`“${shown(code)}” has no name: write the name, a colon and a space before it.`);
+    const name = oneLine(named ?? result.name).slice(0, LONGEST_PERSON_NAME).trim();
+    if (name === '') return void notes.push(`“${quotedGiven(code)}” has no name: write the name, a colon and a space before it.`);
     const known = sheetOf(result.sheet);
     found.push({
       name,
       way: 'code',
       work: { kind: 'sheet', title: known?.title || `Sheet ${result.sheet}`, mark: result.sheet, address: known?.address ?? '', day: result.day ?? today },
-      got: gotOf(result),
+      got: entryOfResult(result),
     });
   };
   let passedOver = 0;
@@ -100,12 +100,12 @@ export function withPasted(
     else {
       for (const code of codes) take(code);
       const beside = words.filter((each) => !codes.includes(each)).join(' ');
-      if (beside !== '') notes.push(`“${shown(beside)}” stands beside a code and was not read: a name before a code needs a colon.`);
+      if (beside !== '') notes.push(`“${quotedGiven(beside)}” stands beside a code and was not read: a name before a code needs a colon.`);
     }
   }
   if (text.length > LONGEST) notes.push(`What was pasted has ${text.length} characters; the first ${LONGEST} are read.`);
   const { sure, doubtful } = doubtsIn(book, found, ({ work }) => (work.mark === '' ? '' : listOf(work.mark)));
-  const { book: next, added, known, newPeople } = put(book, sure);
+  const { book: next, added, known, newPeople } = putResults(book, sure);
   const told = notes.length > MOST_TOLD ? [...notes.slice(0, MOST_TOLD), `${notes.length - MOST_TOLD} more could not be taken.`] : notes;
   return {
     book: sure.length === 0 ? book : next,

@@ -1,11 +1,11 @@
 // A class book as text, for its file and the browser; and its strict reader, which tells what it cannot use.
 import { isData, jsonIn } from '../../core/reading/data.ts';
-import { kindOf, list, number, oneOf, quietly, record, text, whole, written, type Reader } from '../../core/reading/given.ts'; // prettier-ignore
-import { shown } from '../../core/shown.ts';
+import { recordByKind, list, number, oneOf, quietly, record, text, whole, written, type Reader } from '../../core/reading/given.ts'; // prettier-ignore
+import { quotedGiven } from '../../core/quoted-given.ts';
 import type { TaskOutcome } from '../observed/task.ts';
 import { oneLine } from '../own/one-line.ts';
-import { marksOf, MOST_ATTEMPTS } from '../result.ts';
-import { countings, roles, ways, workKinds, type ClassBook, type BookEntry } from './book.ts';
+import { marksOfSigns, MOST_ATTEMPTS } from '../result.ts';
+import { countings, roles, resultWays, workKinds, type ClassBook, type BookEntry } from './book.ts';
 
 export const CLASS_FORMAT = 'malt-spirit-handbook/class-book';
 const VERSION = 1; // raised when the text changes its meaning; the old one is read ever after
@@ -19,8 +19,8 @@ const DAY_OR_NONE = new RegExp(`^$|${DAY.source}`);
 const KIND = /^[a-z0-9-]{1,60}$/;
 const ADDRESS =
   /^(?:(?:sheet|sheet\/own|sheet\/sealed|shift|shift\/[a-z-]+|faults|tasks|tasks\/[a-z-]+)\/(?:#[^\s"<>]{0,60000})?)?$/;
-export const LONGEST_NAME = 60;
-export const LONGEST_LINE = 160;
+export const LONGEST_PERSON_NAME = 60;
+export const LONGEST_BOOK_LINE = 160;
 const seenOutcomes: readonly TaskOutcome[] = ['alone', 'prompted', 'not yet'];
 const LAST_STAMP = 1e12;
 
@@ -32,9 +32,9 @@ const said = (most: number) => text(most, (given) => given !== '' && oneLine(giv
 const id = written(ID);
 const day = written(DAY);
 const dayOrNone = written(DAY_OR_NONE);
-const name = said(LONGEST_NAME);
-const title = said(LONGEST_LINE);
-const words = line(LONGEST_LINE);
+const name = said(LONGEST_PERSON_NAME);
+const title = said(LONGEST_BOOK_LINE);
+const words = line(LONGEST_BOOK_LINE);
 const was = list(id, 20);
 
 const stamp = whole(1, LAST_STAMP);
@@ -43,7 +43,7 @@ const gone = oneOf([true]);
  * What each kind of entry has, each field with what it may be; then what it may have besides, since this form was first
  * written: left out where there is nothing, so that older handbooks read the file as before.
  */
-const entry = kindOf('is', {
+const entry = recordByKind('is', {
   person: record({ stamp, name, role: oneOf(roles) }, { gone, into: id }),
   work: record(
     {
@@ -67,11 +67,11 @@ const entry = kindOf('is', {
       day: dayOrNone,
       attempt: whole(1, MOST_ATTEMPTS),
       version: whole(0, 99),
-      signs: text(60, (signs) => marksOf(signs) !== undefined),
+      signs: text(60, (signs) => marksOfSigns(signs) !== undefined),
       answers: written(/^(?:[0-9a-z]{4})?$/),
       got: number(0, 100_000),
       of: number(0.01, 100_000),
-      way: oneOf(ways),
+      way: oneOf(resultWays),
       note: words,
     },
     { gone, was, minutes: whole(0, 1440), said: whole(1, MOST_ATTEMPTS) },
@@ -120,7 +120,7 @@ export function readBook(text: string): BookRead | string {
   const { id, version, entries } = of;
   if (of['format'] !== CLASS_FORMAT || typeof id !== 'string' || !BOOK_ID.test(id)) return 'This is no class book, or it is damaged.'; // prettier-ignore
   if (version !== VERSION)
-    return `This class book is of version ${shown(version)}; this handbook reads version ${VERSION}. Bring the handbook up to date, and open it again.`;
+    return `This class book is of version ${quotedGiven(version)}; this handbook reads version ${VERSION}. Bring the handbook up to date, and open it again.`;
   if (!isData(entries)) return 'This is no class book, or it is damaged.'; // prettier-ignore
   const all = Object.entries(entries);
   const read: [string, BookEntry][] = [];
@@ -133,7 +133,7 @@ export function readBook(text: string): BookRead | string {
   const problems = [
     ...damaged
       .slice(0, MOST_TOLD)
-      .map((key) => `The entry “${shown(key)}” of the class book cannot be used.`),
+      .map((key) => `The entry “${quotedGiven(key)}” of the class book cannot be used.`),
     ...(damaged.length > MOST_TOLD ? [`Nor can ${damaged.length - MOST_TOLD} more.`] : []),
     ...(all.length > MOST ? [`The class book has ${all.length} entries; the first ${MOST} are read.`] : []),
   ];

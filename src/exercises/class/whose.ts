@@ -2,7 +2,7 @@
 import { handedOut } from '../handed-out.ts';
 import { sameName, type ClassBook } from './book.ts';
 import { idByName } from './names.ts';
-import { put, type FoundResult } from './put.ts';
+import { putResults, type FoundResult } from './put-results.ts';
 
 /** A result, and whom the list gives its version to. */
 export interface Doubtful {
@@ -19,7 +19,7 @@ const MOST_VERSIONS = 99; // of any sheet
 export function doubtsIn(book: ClassBook, found: readonly FoundResult[], listOf: (found: FoundResult) => string): { readonly sure: readonly FoundResult[]; readonly doubtful: readonly Doubtful[] } {
   const people = idByName(book);
   const isOne = (a: string, b: string) => sameName(a) === sameName(b) || (people.has(sameName(a)) && people.get(sameName(a)) === people.get(sameName(b)));
-  const stands = (each: FoundResult) => put(book, [each]).added === 0;
+  const stands = (each: FoundResult) => putResults(book, [each]).added === 0;
   const doubtful = found.flatMap((each): Doubtful[] => {
     const { version } = each.got;
     const listed = version < 1 ? undefined : handedOut(listOf(each), MOST_VERSIONS)[version - 1]?.name;

@@ -2,7 +2,7 @@
 import { kinds } from '../../core/kinds.ts';
 import { boundsOf } from '../bounds.ts';
 import { csvOf } from '../csv.ts';
-import { letter } from '../letters.ts';
+import { letterOfPlace } from '../letters.ts';
 import { isChoiceQuestion, isNumberQuestion, isOrderQuestion, type Question } from '../question.ts';
 
 export interface TableRules {
@@ -25,10 +25,10 @@ function answerOf(question: Question): readonly (string | number)[] {
     const mistakes = question.slips.map(({ value, say }) => `${Number(value.toPrecision(8))}: ${say}`).join('\n');
     return ['', Number(question.answer.toFixed(question.digits)), kinds[question.of].unit, Number(low.toPrecision(12)), Number(high.toPrecision(12)), mistakes];
   }
-  const listed = (texts: readonly string[]) => texts.map((text, i) => `${letter(i)}: ${text}`).join('\n');
+  const listed = (texts: readonly string[]) => texts.map((text, i) => `${letterOfPlace(i)}: ${text}`).join('\n');
   if (isChoiceQuestion(question))
-    return [listed(question.options.map(({ text }) => text)), letter(question.answer), '', '', '', ''];
-  if (isOrderQuestion(question)) return [listed(question.items), question.answer.map(letter).join(' '), '', '', '', ''];
+    return [listed(question.options.map(({ text }) => text)), letterOfPlace(question.answer), '', '', '', ''];
+  if (isOrderQuestion(question)) return [listed(question.items), question.answer.map(letterOfPlace).join(' '), '', '', '', ''];
   return question satisfies never;
 } // prettier-ignore
 

@@ -1,6 +1,6 @@
 // Results as plain JSON, for whoever keeps records elsewhere. The form is our own and told here; it is no open standard.
 import { families } from '../families.ts';
-import { scoreOf, type SheetResult } from '../result.ts';
+import { scoreOfMarks, type SheetResult } from '../result.ts';
 import { pointsOf } from '../verdict.ts';
 
 /**
@@ -15,7 +15,7 @@ export const resultsJson = (
     readonly of: number;
     readonly isPass?: boolean | undefined;
   } = (result) => ({
-    got: scoreOf(result),
+    got: scoreOfMarks(result),
     of: result.marks.length,
   }),
 ): string =>

@@ -1,9 +1,9 @@
 // Kinds of question that are listed at once and fetched one by one, when one of them is drawn: together they are more than a page should read in one go.
 import type { QuestionKind } from '../question.ts';
-import { turn } from '../../house/turn.ts';
+import { nextTask } from '../../house/next-task.ts';
 import type { InSteps } from '../in-steps.ts';
-import { readList } from './list.ts';
-import { ways } from './ways.ts';
+import { readKindsText } from './list.ts';
+import { waysToKinds } from './ways.ts';
 
 const TASK = 8; // ms of work after which others have their turn
 
@@ -20,7 +20,7 @@ class NotHere extends Error {
 
 /** The kinds of a list; each must have been fetched before it draws. */
 export const kindsOf = (list: string): readonly QuestionKind[] =>
-  readList(list).map((listed) => ({
+  readKindsText(list).map((listed) => ({
     ...listed,
     draw: (chance, house) => {
       const kind = here.get(listed.id);
@@ -35,8 +35,9 @@ export async function fetchKinds(ids: readonly string[]): Promise<void> {
     ids
       .filter((id) => !here.has(id))
       .map(async (id) => {
-        if (!Object.hasOwn(ways, id)) throw new RangeError(`There is no kind of question called ${id}.`);
-        here.set(id, (await ways[id]!()).default);
+        if (!Object.hasOwn(waysToKinds, id))
+          throw new RangeError(`There is no kind of question called ${id}.`);
+        here.set(id, (await waysToKinds[id]!()).default);
       }),
   );
 }
@@ -65,7 +66,7 @@ export async function stepByStep<T>(work: InSteps<T>): Promise<T> {
     if (step.done) return step.value;
     await fetchKinds([step.value]);
     if (performance.now() - begun < TASK) continue;
-    await turn();
+    await nextTask();
     begun = performance.now();
   }
 }

@@ -257,7 +257,7 @@ import goneTooFar from './nose/gone-too-far.ts';
 import whichLever from './nose/which-lever.ts';
 import waterForNosing from './nose/water-for-nosing.ts';
 
-export const kinds: readonly QuestionKind[] = [
+export const questionKinds: readonly QuestionKind[] = [
   maltFromBarley,
   barleyForMalt,
   barleyAndLand,

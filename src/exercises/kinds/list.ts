@@ -6,7 +6,7 @@ import { forms, topics, type Level } from '../topics.ts';
 export type Listed = Pick<QuestionKind, 'id' | 'title' | 'topic' | 'form' | 'level' | 'since' | 'until'>;
 
 /** Kinds of question as text, one a line. */
-export const listOf = (kinds: readonly Listed[]): string =>
+export const kindsText = (kinds: readonly Listed[]): string =>
   kinds
     .map(({ id, title, topic, form, level, since, until }) =>
       [id, title, topics.indexOf(topic), forms.indexOf(form), level, since, until ?? ''].join('\t'),
@@ -14,7 +14,7 @@ export const listOf = (kinds: readonly Listed[]): string =>
     .join('\n');
 
 /** The kinds of question of such a text, in its order. */
-export const readList = (text: string): readonly Listed[] =>
+export const readKindsText = (text: string): readonly Listed[] =>
   text.split('\n').map((line) => {
     const [id, title, topic, form, level, since, until] = line.split('\t');
     return {

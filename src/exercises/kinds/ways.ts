@@ -1,7 +1,7 @@
 // The way to each kind of question, by its id. Written by `npm run gather`.
 import type { QuestionKind } from '../question.ts';
 
-export const ways: Readonly<Record<string, () => Promise<{ readonly default: QuestionKind }>>> = {
+export const waysToKinds: Readonly<Record<string, () => Promise<{ readonly default: QuestionKind }>>> = {
   'malt-from-barley': () => import('./malting/malt-from-barley.ts'),
   'barley-for-malt': () => import('./malting/barley-for-malt.ts'),
   'barley-and-land': () => import('./malting/barley-and-land.ts'),

@@ -35,7 +35,7 @@ export interface ObservedRecord {
 export const RECORD_FORMAT = 'malt-spirit-handbook/observed-record';
 const VERSION = 1; // raised when the text changes its meaning; the old one is read ever after
 export const LONGEST_RECORD = 60_000; // characters that are read
-export const LONGEST_LINE = 160; // characters of a particular or a note
+export const LONGEST_RECORD_LINE = 160; // characters of a particular or a note
 const DAY = /^\d{4}-\d{2}-\d{2}$/;
 const ID = /^[a-z0-9-]{1,40}$/;
 
@@ -49,7 +49,7 @@ export const freshRecord = (stage: string): ObservedRecord => ({
 export const recordText = (record: ObservedRecord, book: string): string =>
   JSON.stringify({ format: RECORD_FORMAT, version: VERSION, book, ...record }, undefined, 1);
 
-const line = text(LONGEST_LINE, (given) => oneLine(given) === given);
+const line = text(LONGEST_RECORD_LINE, (given) => oneLine(given) === given);
 const seen = record({ outcome: oneOf(outcomes), day: written(DAY), note: line });
 const about = record(
   Object.fromEntries(particularNames.map((name) => [name, line])) as Record<Particular, Reader<string>>,
@@ -71,7 +71,7 @@ export function readRecord(kept: string, stage: string): ObservedRecord | string
 }
 
 /** What a record comes to for some tasks or questions: how many of each outcome. The judgement is the assessor's. */
-export function summed(
+export function recordTotals(
   ids: readonly string[],
   { seen }: Pick<ObservedRecord, 'seen'>,
 ): Readonly<Record<TaskOutcome | 'not seen', number>> {

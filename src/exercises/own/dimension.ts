@@ -1,12 +1,12 @@
 // What a unit measures, as powers of a few bases, so that a formula cannot add litres to kilograms.
 import { refuse, type Refusal } from '../../core/refusal.ts';
-import { shown } from '../../core/shown.ts';
+import { quotedGiven } from '../../core/quoted-given.ts';
 
 /** Powers of mass, length, time, energy, temperature and money; a plain number has none. */
 export type UnitPowers = Readonly<Partial<Record<Base, number>>>;
 type Base = 'mass' | 'length' | 'time' | 'energy' | 'temperature' | 'money' | 'moles';
 
-export const NONE: UnitPowers = {};
+export const NO_DIMENSION: UnitPowers = {};
 const volume: UnitPowers = { length: 3 };
 const pressure: UnitPowers = { energy: 1, length: -3 };
 
@@ -18,7 +18,7 @@ const each = (
 ): Readonly<Record<string, Sign>> =>
   Object.fromEntries(Object.entries(units).map(([unit, scale]) => [unit, [measures, scale] as const]));
 const plainly = (...units: readonly string[]) =>
-  each(NONE, Object.fromEntries(units.map((unit) => [unit, 1])));
+  each(NO_DIMENSION, Object.fromEntries(units.map((unit) => [unit, 1])));
 
 /** The signs of units, as `core/kinds.ts` and `core/measures.ts` print them. Litres of pure alcohol are litres; shares and counts are plain. Scales by definition (units of the International System; Weights and Measures Act 1985; NIST Handbook 44). */
 const signs: Readonly<Record<string, Sign>> = {
@@ -37,7 +37,7 @@ const signs: Readonly<Record<string, Sign>> = {
 }; // prettier-ignore
 
 /** Dimensions multiplied, the second to a power. */
-export function times(a: UnitPowers, b: UnitPowers, power = 1): UnitPowers {
+export function dimensionTimes(a: UnitPowers, b: UnitPowers, power = 1): UnitPowers {
   const sum: Partial<Record<Base, number>> = { ...a };
   for (const [base, by] of Object.entries(b) as [Base, number][]) {
     const left = (sum[base] ?? 0) + by * power;
@@ -55,24 +55,27 @@ const partsOf = (unit: string): readonly (readonly [sign: string, power: 1 | -1]
   });
 
 /** What a unit measures: signs with a stroke between them, as kg/m³; a refusal where a sign is not known. */
-export function dimensionOf(unit: string): UnitPowers | Refusal {
-  let found: UnitPowers = NONE;
+export function dimensionOfSigns(unit: string): UnitPowers | Refusal {
+  let found: UnitPowers = NO_DIMENSION;
   for (const [sign, power] of partsOf(unit)) {
     if (!Object.hasOwn(signs, sign))
-      return refuse(`“${shown(sign)}” is no unit that a formula knows; it is written as the book prints it.`);
-    found = times(found, signs[sign]![0], power);
+      return refuse(
+        `“${quotedGiven(sign)}” is no unit that a formula knows; it is written as the book prints it.`,
+      );
+    found = dimensionTimes(found, signs[sign]![0], power);
   }
   return found;
 }
 
 /** How many of the base units a known unit is: 1000 for t, and for kg/m³ a thousandth of a kilogram a litre. */
-export const scaleOf = (unit: string): number =>
+export const scaleOfUnit = (unit: string): number =>
   partsOf(unit).reduce((scale, [sign, power]) => scale * (signs[sign]?.[1] ?? NaN) ** power, 1);
 
-export const isSame = (a: UnitPowers, b: UnitPowers): boolean => Object.keys(times(a, b, -1)).length === 0;
+export const isSameDimension = (a: UnitPowers, b: UnitPowers): boolean =>
+  Object.keys(dimensionTimes(a, b, -1)).length === 0;
 
 const words: readonly (readonly [string, UnitPowers])[] = [
-  ['a plain number', NONE],
+  ['a plain number', NO_DIMENSION],
   ['a mass', { mass: 1 }],
   ['a volume', volume],
   ['a length', { length: 1 }],
@@ -91,8 +94,8 @@ const words: readonly (readonly [string, UnitPowers])[] = [
   ['an energy to a volume', { energy: 1, length: -3 }],
 ];
 /** A dimension in words. */
-export const inWords = (of: UnitPowers): string =>
-  words.find(([, each]) => isSame(each, of))?.[0] ??
+export const dimensionInWords = (of: UnitPowers): string =>
+  words.find(([, each]) => isSameDimension(each, of))?.[0] ??
   Object.entries(of)
     .map(([base, power]) => (power === 1 ? base : `${base}^${power}`))
     .join(' × ');

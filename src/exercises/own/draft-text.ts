@@ -15,7 +15,7 @@ import { kinds, type KindName } from '../../core/kinds.ts';
 import { levels, topics } from '../topics.ts';
 import type { Draft } from './draft.ts';
 import { LONGEST_FORMULA } from './formula.ts';
-import { LIMITS, OWN_ID } from './own-question.ts';
+import { OWN_QUESTION_LIMITS, OWN_ID } from './own-question.ts';
 import { unitIn } from './reckon.ts';
 
 /** What is in the form, and the question of the bank that it changes. */
@@ -33,26 +33,26 @@ const isUnit = (given: string) => {
 
 /** What the form itself can hold. */
 const form = record({
-  title: text(LIMITS.title),
+  title: text(OWN_QUESTION_LIMITS.title),
   topic: oneOf(topics),
   level: oneOf(levels),
-  wording: text(LIMITS.wording),
-  rests: text(LIMITS.rests),
-  values: list(record({ name: text(LONGEST_FIELD), unit: text(LONGEST_FIELD, isUnit), takes: text(LONGEST_FIELD) }), LIMITS.values),
+  wording: text(OWN_QUESTION_LIMITS.wording),
+  rests: text(OWN_QUESTION_LIMITS.rests),
+  values: list(record({ name: text(LONGEST_FIELD), unit: text(LONGEST_FIELD, isUnit), takes: text(LONGEST_FIELD) }), OWN_QUESTION_LIMITS.values),
   asks: oneOf(['number', 'choice']),
   formula: text(LONGEST_FORMULA),
   of: oneOf(Object.keys(kinds) as KindName[]),
-  digits: whole(0, LIMITS.digits),
-  within: number(0, LIMITS.within),
+  digits: whole(0, OWN_QUESTION_LIMITS.digits),
+  within: number(0, OWN_QUESTION_LIMITS.within),
   whole: oneOf(['', 'up', 'down']),
-  slips: list(record({ formula: text(LONGEST_FORMULA), say: text(LIMITS.say) }), LIMITS.slips),
-  options: list(record({ text: text(LIMITS.say), why: text(LIMITS.say) }), LIMITS.options),
-  right: whole(0, LIMITS.options - 1),
+  slips: list(record({ formula: text(LONGEST_FORMULA), say: text(OWN_QUESTION_LIMITS.say) }), OWN_QUESTION_LIMITS.slips),
+  options: list(record({ text: text(OWN_QUESTION_LIMITS.say), why: text(OWN_QUESTION_LIMITS.say) }), OWN_QUESTION_LIMITS.options),
+  right: whole(0, OWN_QUESTION_LIMITS.options - 1),
 } satisfies { readonly [K in keyof Draft]: Reader<Draft[K]> }); // prettier-ignore
 const kept = record({ draft: form }, { editing: written(OWN_ID) });
 
-export const writtenText = ({ draft, editing }: WrittenDraft): string => JSON.stringify({ draft, editing });
+export const draftText = ({ draft, editing }: WrittenDraft): string => JSON.stringify({ draft, editing });
 
 /** Reads a kept form; undefined for what no form has written. */
-export const readWritten = (given: string): WrittenDraft | undefined =>
+export const readDraft = (given: string): WrittenDraft | undefined =>
   quietly(kept, jsonIn(given, LONGEST_TEXT));

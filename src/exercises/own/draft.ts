@@ -1,11 +1,17 @@
 // A question of one's own as it stands in its form, all of it text, and the question that it makes or what is amiss.
 import type { KindName } from '../../core/kinds.ts';
 import { kinds } from '../../core/kinds.ts';
-import { shown } from '../../core/shown.ts';
+import { quotedGiven } from '../../core/quoted-given.ts';
 import type { Level, Topic } from '../topics.ts';
-import { NAME, isFunction } from './formula.ts';
+import { VALUE_NAME, isFunction } from './formula.ts';
 import { oneLine } from './one-line.ts';
-import { LIMITS, readOwnQuestion, type OwnQuestion, type Takes, type Value } from './own-question.ts';
+import {
+  OWN_QUESTION_LIMITS,
+  readOwnQuestion,
+  type OwnQuestion,
+  type Takes,
+  type Value,
+} from './own-question.ts';
 
 export interface DraftValue {
   readonly name: string;
@@ -55,7 +61,7 @@ const numberOf = (text: string) =>
   NUMBER.test(text.trim()) ? Number(text.trim().replace('−', '-')) : undefined;
 
 /** The numbers that a value takes, as typed; undefined when it cannot be read. */
-export function readTakes(text: string): Takes | undefined {
+export function readTakenValues(text: string): Takes | undefined {
   const range = /^(\S+) to (\S+) step (\S+)$/.exec(oneLine(text));
   if (range) {
     const [from, to, step] = range.slice(1).map(numberOf);
@@ -64,7 +70,9 @@ export function readTakes(text: string): Takes | undefined {
       : { from, to, step };
   }
   const list = text.split(';').map(numberOf);
-  return list.length > LIMITS.list || list.includes(undefined) ? undefined : { list: list as number[] };
+  return list.length > OWN_QUESTION_LIMITS.list || list.includes(undefined)
+    ? undefined
+    : { list: list as number[] };
 }
 const plain = (value: number) => String(value).replace('-', '−');
 const takesText = (takes: Takes) =>
@@ -79,11 +87,11 @@ export function questionOf(draft: Draft, id: string): OwnQuestion | string {
   const values: Value[] = [];
   for (const { name, unit, takes } of draft.values) {
     if (name.trim() === '' && takes.trim() === '') continue;
-    if (!NAME.test(name.trim()) || isFunction(name.trim()))
-      return `A value cannot be called “${shown(name)}”: a letter, then letters, digits or _, and not the name of a function.`;
-    const read = readTakes(takes);
+    if (!VALUE_NAME.test(name.trim()) || isFunction(name.trim()))
+      return `A value cannot be called “${quotedGiven(name)}”: a letter, then letters, digits or _, and not the name of a function.`;
+    const read = readTakenValues(takes);
     if (!read)
-      return `${name.trim()} takes “${shown(takes)}”: write a range as 4000 to 6000 step 500, or a list as 390; 402; 411, without commas.`;
+      return `${name.trim()} takes “${quotedGiven(takes)}”: write a range as 4000 to 6000 step 500, or a list as 390; 402; 411, without commas.`;
     const [kind, sign] = unit.split('|') as [KindName, string];
     values.push({ name: name.trim(), kind, unit: sign, takes: read });
   }
@@ -142,7 +150,7 @@ export function draftOf(question: OwnQuestion): Draft {
 }
 
 /** The kinds that a form offers, those of the trade's daily sums. */
-export const offered: readonly KindName[] = (
+export const kindsOffered: readonly KindName[] = (
   [
     'mass', 'volume', 'alcohol', 'strength', 'yield', 'percent', 'gravity', 'plato', 'temperature',
     'temperatureDifference', 'hours', 'minutes', 'days', 'years', 'count', 'ratio', 'density', 'energy', 'power', 'heat',

@@ -2,7 +2,7 @@
 import { format, formatNumber } from '../../core/format.ts';
 import type { KindName } from '../../core/kinds.ts';
 import { isNumberQuestion, type Question } from '../question.ts';
-import { isSound, numbersIn, tellsSize } from '../sound.ts';
+import { isSoundQuestion, numbersShown, tellsSize } from '../sound-question.ts';
 
 const APART = 2; // tolerances by which a mistake must miss the answer
 
@@ -17,7 +17,7 @@ export function isPossible(kind: KindName, value: number): boolean {
 }
 
 /** Why a value that is not possible is none: what the kind can be. */
-export function cannotBe(kind: KindName): string {
+export function whyCannotBe(kind: KindName): string {
   if (/^(strength|massPercent|percent|nitrogen)$/.test(kind))
     return 'a percentage of a whole is from 0 to 100';
   if (/^(share|moleFraction)$/.test(kind)) return 'a part of a whole is from 0 to 1';
@@ -30,20 +30,21 @@ export function cannotBe(kind: KindName): string {
 const number = (value: number) => formatNumber(Number(value.toPrecision(6)), Math.abs(value) >= 1000 ? 0 : 3);
 
 /** Why numbers can never be asked, whatever else is drawn; undefined when they can. */
-export function impossible(question: Question): string | undefined {
+export function whyImpossible(question: Question): string | undefined {
   if (!isNumberQuestion(question)) return undefined;
   const { answer, of, digits, slips } = question;
   if (!Number.isFinite(answer))
     return 'the formula has no answer: it divides by nought, or takes a root or a logarithm that is none';
   if (!isPossible(of, answer))
-    return `the answer would be ${format(answer, of, digits)}, which cannot be: ${cannotBe(of)}`;
+    return `the answer would be ${format(answer, of, digits)}, which cannot be: ${whyCannotBe(of)}`;
   const place = slips.findIndex(({ value }) => !Number.isFinite(value));
   return place < 0 ? undefined : `mistake ${place + 1} has no answer`;
 }
 
 /** Why numbers are passed over; undefined when they are asked. */
-export function passedOver(question: Question): string | undefined {
-  if (!isNumberQuestion(question)) return isSound(question) ? undefined : 'two options would read alike';
+export function whyPassedOver(question: Question): string | undefined {
+  if (!isNumberQuestion(question))
+    return isSoundQuestion(question) ? undefined : 'two options would read alike';
   const { answer, tolerance, of, digits, slips, prompt } = question;
   const told = format(answer, of, digits);
   if (answer === 0) return 'the answer would be nought';
@@ -54,8 +55,10 @@ export function passedOver(question: Question): string | undefined {
     if (j >= 0)
       return `mistakes ${j + 1} and ${i + 1} lead to ${number(slips[j]!.value)} and ${number(value)}, too near to be told apart`;
   }
-  if (numbersIn(prompt).some((each) => each.toFixed(digits) === answer.toFixed(digits)))
+  if (numbersShown(prompt).some((each) => each.toFixed(digits) === answer.toFixed(digits)))
     return `the wording gives the answer away: ${told} stands in it`;
   if (!tellsSize(question)) return `rounded as asked, ${told} would not tell how large the answer is`;
-  return isSound(question) ? undefined : 'the answer or a mistake is too large, or too near to another';
+  return isSoundQuestion(question)
+    ? undefined
+    : 'the answer or a mistake is too large, or too near to another';
 }

@@ -1,6 +1,6 @@
 // A formula in plain notation, read by a strict grammar of our own into a tree; nothing in it is ever run as code.
 import { refuse, type Refusal } from '../../core/refusal.ts';
-import { shown } from '../../core/shown.ts';
+import { quotedGiven } from '../../core/quoted-given.ts';
 
 /*
  *   sum     = [ − ] product { ( + | − ) product }
@@ -18,7 +18,7 @@ export type Formula =
   | { readonly is: 'call'; readonly name: FunctionName; readonly of: readonly Formula[] };
 
 /** The functions of a formula, each with how many values it takes. */
-export const functions = {
+export const formulaFunctions = {
   sqrt: [1, 1],
   abs: [1, 1],
   exp: [1, 1],
@@ -29,13 +29,13 @@ export const functions = {
   least: [2, 6],
   most: [2, 6],
 } as const satisfies Readonly<Record<string, readonly [number, number]>>;
-export type FunctionName = keyof typeof functions;
-export const isFunction = (name: string): name is FunctionName => Object.hasOwn(functions, name);
+export type FunctionName = keyof typeof formulaFunctions;
+export const isFunction = (name: string): name is FunctionName => Object.hasOwn(formulaFunctions, name);
 
 export const LONGEST_FORMULA = 300; // characters
 const DEEPEST = 30; // brackets within brackets
 /** What a value may be called: a letter, then letters, digits or _; 24 signs at most. */
-export const NAME = /^[A-Za-z][A-Za-z0-9_]{0,23}$/;
+export const VALUE_NAME = /^[A-Za-z][A-Za-z0-9_]{0,23}$/;
 
 interface Sign {
   readonly is: 'number' | 'name' | 'unit' | 'sign' | 'end';
@@ -72,7 +72,7 @@ function strange(rest: string): string {
   if (rest.startsWith('%')) return 'Write / 100 for per cent: the sign % is not used in a formula.';
   if (rest.startsWith('.')) return 'Write 0.5 with its nought, and no point at the end of a number.';
   if (rest.startsWith('[')) return 'A bracket [ of a unit is not closed.';
-  return `“${shown(rest.slice(0, 12))}” is no part of a formula: it has numbers, names, + − × / ^ and brackets.`;
+  return `“${quotedGiven(rest.slice(0, 12))}” is no part of a formula: it has numbers, names, + − × / ^ and brackets.`;
 }
 
 /** Reads a formula; a sentence where it cannot be read. Names are not looked up here. */
@@ -98,7 +98,7 @@ function parsed(signs: readonly Sign[]): Formula {
     throw new Unreadable(
       is === 'end'
         ? `The formula ends where ${what} should stand.`
-        : `“${shown(text)}” stands where ${what} should.`,
+        : `“${quotedGiven(text)}” stands where ${what} should.`,
     );
   };
   const take = () => signs[at++]!;
@@ -133,7 +133,9 @@ function parsed(signs: readonly Sign[]): Formula {
       left = { is, left, right: power() };
     }
     if (['number', 'name'].includes(here().is) || isSign('('))
-      throw new Unreadable(`A sign is missing before “${shown(here().text)}”: write × where you multiply.`);
+      throw new Unreadable(
+        `A sign is missing before “${quotedGiven(here().text)}”: write × where you multiply.`,
+      );
     return left;
   }
   function power(): Formula {
@@ -159,7 +161,7 @@ function parsed(signs: readonly Sign[]): Formula {
       if (!isSign('(')) return { is: 'name', name, ...unit() };
       if (!isFunction(name))
         throw new Unreadable(
-          `There is no function “${shown(name)}”: there are ${Object.keys(functions).join(', ')}. Write × before a bracket.`,
+          `There is no function “${quotedGiven(name)}”: there are ${Object.keys(formulaFunctions).join(', ')}. Write × before a bracket.`,
         );
       opened();
       const of = [sum()];
@@ -168,7 +170,7 @@ function parsed(signs: readonly Sign[]): Formula {
         of.push(sum());
       }
       close();
-      const [fewest, most] = functions[name];
+      const [fewest, most] = formulaFunctions[name];
       if (of.length < fewest || of.length > most)
         throw new Unreadable(
           `The function ${name} takes ${fewest === most ? fewest : `${fewest} to ${most}`} value${most === 1 ? '' : 's, with a semicolon between them'}; here it has ${of.length}.`,

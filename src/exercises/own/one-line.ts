@@ -1,5 +1,5 @@
 // A text as one line of what can be seen.
-import { UNSEEN } from '../../core/shown.ts';
+import { UNSEEN } from '../../core/quoted-given.ts';
 
 /** Text on one line, of characters that can be seen. */
 export const oneLine = (text: string): string =>

@@ -2,13 +2,20 @@
 import { format, formatNumber } from '../../core/format.ts';
 import { kinds } from '../../core/kinds.ts';
 import { isRefusal, refuse, type Refusal } from '../../core/refusal.ts';
-import { decimalsOf } from '../exercise.ts';
-import { toleranceOf, wholeOf, type Question, type QuestionKind } from '../question.ts';
-import { inWords, dimensionOf, isSame, scaleOf } from './dimension.ts';
-import { impossible, passedOver } from './fit.ts';
+import { decimalsOfStep } from '../exercise.ts';
+import { toleranceOf, wholeNumberOf, type Question, type QuestionKind } from '../question.ts';
+import { dimensionInWords, dimensionOfSigns, isSameDimension, scaleOfUnit } from './dimension.ts';
+import { whyImpossible, whyPassedOver } from './fit.ts';
 import { formulaText, namesIn, readFormula, type Formula } from './formula.ts';
-import { HOLE, holesIn, numbersOf, type OwnNumber, type OwnQuestion, type Value } from './own-question.ts';
-import { measured, reckoner, unitIn } from './reckon.ts';
+import {
+  NAME_IN_BRACES,
+  holesIn,
+  numbersTaken,
+  type OwnNumber,
+  type OwnQuestion,
+  type Value,
+} from './own-question.ts';
+import { measuredBy, reckoner, unitIn } from './reckon.ts';
 
 type Numbers = ReadonlyMap<string, number>;
 /** A question of one's own whose formulas have been read: the question for any numbers, and the grid that they come from. */
@@ -20,7 +27,7 @@ export interface Ready {
 
 /** A number of a value as a prompt says it. */
 export function shownValue({ kind, unit }: Value, number: number): string {
-  const digits = Math.max(kind === 'gravity' && unit === '' ? 3 : 0, decimalsOf(number));
+  const digits = Math.max(kind === 'gravity' && unit === '' ? 3 : 0, decimalsOfStep(number));
   if (unit === kinds[kind].unit) return format(number, kind, digits);
   return `${formatNumber(number, digits)}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
 }
@@ -33,13 +40,13 @@ function formulasOf(question: OwnNumber): readonly Formula[] | Refusal {
   for (const [place, text] of [question.formula, ...question.slips.map(({ formula }) => formula)].entries()) {
     const formula = readFormula(text);
     if (isRefusal(formula)) return refuse(`${whose(place)}: ${formula.refused}`);
-    const found = measured(formula, question.values);
+    const found = measuredBy(formula, question.values);
     if (isRefusal(found)) return refuse(`${whose(place)}: ${found.refused}`);
-    const wanted = dimensionOf(kinds[question.of].unit);
+    const wanted = dimensionOfSigns(kinds[question.of].unit);
     // A mistake may well come to something else than what is asked for.
-    if (place === 0 && (isRefusal(wanted) || !isSame(found, wanted)))
+    if (place === 0 && (isRefusal(wanted) || !isSameDimension(found, wanted)))
       return refuse(
-        `The formula gives ${inWords(found)}, and the answer is asked for in ${kinds[question.of].unit || 'a plain number'}${isRefusal(wanted) ? '' : `, ${inWords(wanted)}`}. Where a number has a unit, say so behind it, as in 0.789[kg/L].`,
+        `The formula gives ${dimensionInWords(found)}, and the answer is asked for in ${kinds[question.of].unit || 'a plain number'}${isRefusal(wanted) ? '' : `, ${dimensionInWords(wanted)}`}. Where a number has a unit, say so behind it, as in 0.789[kg/L].`,
       );
     read.push(formula);
   }
@@ -49,7 +56,7 @@ function formulasOf(question: OwnNumber): readonly Formula[] | Refusal {
 /** A sentence where the numbers alone give something else than the numbers with their units: 7 t × 4.3 L/kg are not 30.1 L. */
 function lostBetweenUnits({ values, of }: OwnNumber, formula: Formula, numbers: Numbers): string | undefined {
   const alone = reckoner(formula, values)(numbers);
-  const whole = reckoner(formula, values, true)(numbers) / scaleOf(kinds[of].unit);
+  const whole = reckoner(formula, values, true)(numbers) / scaleOfUnit(kinds[of].unit);
   if (!Number.isFinite(alone) || Math.abs(alone - whole) <= 1e-6 * Math.abs(whole)) return undefined;
   const [a, b] = [alone, whole].map((value) => formatNumber(value, Math.abs(value) < 10 ? 3 : 0));
   const given = values.map((value) => shownValue(value, numbers.get(value.name)!)).join(' and ');
@@ -63,7 +70,7 @@ function workingOf(
   numbers: Numbers,
   answer: number,
 ): readonly string[] {
-  const number = (value: number) => formatNumber(value, decimalsOf(value));
+  const number = (value: number) => formatNumber(value, decimalsOfStep(value));
   const byName = new Map(question.values.map((value) => [value.name, value]));
   const told = (name: string, unit: string | undefined) => {
     const { kind, unit: own } = byName.get(name)!;
@@ -81,9 +88,9 @@ function workingOf(
 }
 
 /** Makes a question of one's own ready to draw; a sentence where something in it cannot be read. */
-export function ready(question: OwnQuestion): Ready | Refusal {
+export function readyToDraw(question: OwnQuestion): Ready | Refusal {
   const { values } = question;
-  const grid = values.map(({ takes }) => numbersOf(takes));
+  const grid = values.map(({ takes }) => numbersTaken(takes));
   const empty = values.find((_, i) => grid[i]!.length === 0);
   if (empty)
     return refuse(
@@ -93,7 +100,7 @@ export function ready(question: OwnQuestion): Ready | Refusal {
   const unknown = texts.flatMap(holesIn).find((name) => !values.some((each) => each.name === name));
   if (unknown !== undefined) return refuse(`{${unknown}} stands in the text, and no value is called so.`);
   const filled = (text: string, numbers: Numbers) =>
-    text.replace(HOLE, (_, name: string) =>
+    text.replace(NAME_IN_BRACES, (_, name: string) =>
       shownValue(
         values.find((each) => each.name === name)!,
         numbers.get(name)!,
@@ -155,7 +162,7 @@ export function ready(question: OwnQuestion): Ready | Refusal {
         ...about,
         form: 'calculation',
         prompt: filled(question.wording, numbers),
-        answer: wholeOf(exact, whole),
+        answer: wholeNumberOf(exact, whole),
         of,
         digits,
         tolerance: toleranceOf(exact, question.within / 100, of, digits),
@@ -165,7 +172,7 @@ export function ready(question: OwnQuestion): Ready | Refusal {
           value: slip(numbers),
           say: question.slips[i]!.say,
         })),
-        working: [...workingOf(question, formulas[0]!, numbers, wholeOf(exact, whole)), ...rests],
+        working: [...workingOf(question, formulas[0]!, numbers, wholeNumberOf(exact, whole)), ...rests],
       };
     },
   };
@@ -175,8 +182,8 @@ export function ready(question: OwnQuestion): Ready | Refusal {
 const SINCE = 4;
 
 /** A question of one's own as a kind; it draws nothing when it cannot be read. Options are shown in an order drawn by chance. */
-export function kindOf(question: OwnQuestion): QuestionKind {
-  const made = ready(question);
+export function kindOfOwnQuestion(question: OwnQuestion): QuestionKind {
+  const made = readyToDraw(question);
   const { id, title, topic, level } = question;
   return {
     id,
@@ -188,7 +195,7 @@ export function kindOf(question: OwnQuestion): QuestionKind {
     draw: (chance) => {
       if (isRefusal(made)) return undefined;
       const drawn = made.with(made.grid.map((numbers) => chance.pick(numbers)));
-      if ((impossible(drawn) ?? passedOver(drawn)) !== undefined) return undefined;
+      if ((whyImpossible(drawn) ?? whyPassedOver(drawn)) !== undefined) return undefined;
       if (!('options' in drawn)) return drawn;
       const right = drawn.options[drawn.answer]!;
       const options = chance.shuffle(drawn.options);

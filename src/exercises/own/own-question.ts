@@ -7,7 +7,7 @@ import { also, list, number, oneOf, record, text, type Reader } from '../../core
 import { levels, topics, type Level, type Topic } from '../topics.ts';
 import type { WholeRounding } from '../question.ts';
 import { oneLine } from './one-line.ts';
-import { LONGEST_FORMULA, NAME, isFunction } from './formula.ts';
+import { LONGEST_FORMULA, VALUE_NAME, isFunction } from './formula.ts';
 import { unitIn } from './reckon.ts';
 
 /** The numbers that a value may take, in its own unit: from, to and step, or a list. */
@@ -60,7 +60,7 @@ export interface OwnChoices extends Written {
 }
 export type OwnQuestion = OwnNumber | OwnChoices;
 
-export const LIMITS = {
+export const OWN_QUESTION_LIMITS = {
   title: 80,
   wording: 600,
   say: 200,
@@ -84,12 +84,12 @@ const FARTHEST = 1e9; // a number of a value
 const kindNames = Object.keys(kinds) as KindName[];
 const far = number(-FARTHEST, FARTHEST);
 const range = record({ from: far, to: far, step: number(1e-6, FARTHEST) });
-const listed = record({ list: list(far, LIMITS.list, 1) });
+const listed = record({ list: list(far, OWN_QUESTION_LIMITS.list, 1) });
 const takes: Reader<Takes> = (given, what, tell) =>
   isData(given) && Object.hasOwn(given, 'list') ? listed(given, what, tell) : range(given, what, tell);
 const value = also(
   record({
-    name: text(24, (name) => NAME.test(name) && !isFunction(name), 'a value cannot be called so.'),
+    name: text(24, (name) => VALUE_NAME.test(name) && !isFunction(name), 'a value cannot be called so.'),
     kind: oneOf(kindNames),
     unit: line(24, 0),
     takes,
@@ -99,33 +99,33 @@ const value = also(
 );
 const written = record({
   id: text(20, (id) => OWN_ID.test(id), 'it can be that of a question of one’s own.'),
-  title: line(LIMITS.title),
+  title: line(OWN_QUESTION_LIMITS.title),
   topic: oneOf(topics),
   level: oneOf(levels),
-  wording: line(LIMITS.wording),
+  wording: line(OWN_QUESTION_LIMITS.wording),
   values: also(
-    list(value, LIMITS.values),
+    list(value, OWN_QUESTION_LIMITS.values),
     (values) => new Set(values.map(({ name }) => name)).size === values.length,
     'each value can have a name of its own.',
   ),
-  rests: line(LIMITS.rests, 0),
+  rests: line(OWN_QUESTION_LIMITS.rests, 0),
   asks: oneOf(['number', 'choice']),
 });
 const option = record({
-  text: line(LIMITS.say),
-  why: line(LIMITS.say, 0),
+  text: line(OWN_QUESTION_LIMITS.say),
+  why: line(OWN_QUESTION_LIMITS.say, 0),
   isRight: (given) => given === true,
 });
-const choices = record({ options: list(option, LIMITS.options, 2) });
-const slip = record({ formula: line(LONGEST_FORMULA), say: line(LIMITS.say) });
+const choices = record({ options: list(option, OWN_QUESTION_LIMITS.options, 2) });
+const slip = record({ formula: line(LONGEST_FORMULA), say: line(OWN_QUESTION_LIMITS.say) });
 const asked = record({
   formula: line(LONGEST_FORMULA),
   of: oneOf(kindNames),
-  digits: number(0, LIMITS.digits),
-  within: number(0, LIMITS.within),
+  digits: number(0, OWN_QUESTION_LIMITS.digits),
+  within: number(0, OWN_QUESTION_LIMITS.within),
 });
 const rounded = record({}, { whole: oneOf(['up', 'down']) });
-const slips = record({ slips: list(slip, LIMITS.slips) });
+const slips = record({ slips: list(slip, OWN_QUESTION_LIMITS.slips) });
 
 /**
  * Reads a question of one's own from what a file, a link or the browser holds; a sentence when it is damaged. Its fields
@@ -148,7 +148,7 @@ export function readOwnQuestion(given: unknown): OwnQuestion | string {
 
 const GRID_HAIR = 1e-9;
 /** Every number that a value may take, in its own unit, in order; none where the range is upside down. */
-export function numbersOf(takes: Takes): readonly number[] {
+export function numbersTaken(takes: Takes): readonly number[] {
   if ('list' in takes) return [...new Set(takes.list)];
   const steps = Math.floor((takes.to - takes.from) / takes.step + GRID_HAIR);
   if (!(steps >= 0 && steps < 100_000)) return [];
@@ -156,6 +156,7 @@ export function numbersOf(takes: Takes): readonly number[] {
 }
 
 /** A name in braces, as it stands in a text. */
-export const HOLE = /\{([^{}]*)\}/g;
+export const NAME_IN_BRACES = /\{([^{}]*)\}/g;
 /** The names in the braces of a text. */
-export const holesIn = (text: string): readonly string[] => [...text.matchAll(HOLE)].map(([, name]) => name!);
+export const holesIn = (text: string): readonly string[] =>
+  [...text.matchAll(NAME_IN_BRACES)].map(([, name]) => name!);

@@ -7,7 +7,7 @@ import { hardnessOf } from '../hardness.ts';
 import { notesText, readNotes, type NotedStep } from '../notes.ts';
 import { isNumberQuestion, type Question, type QuestionKind } from '../question.ts';
 import { seedOf } from '../seed.ts';
-import { again, faceOf, type AskedQuestion, type SheetHouse } from '../worksheet.ts';
+import { questionOfNote, faceOf, type AskedQuestion, type SheetHouse } from '../worksheet.ts';
 import type { OwnQuestion } from './own-question.ts';
 
 export const showings = ['at once', 'at the end', 'never'] as const;
@@ -40,11 +40,18 @@ export interface OwnSheet {
   readonly notes?: readonly string[];
 }
 
-export const OWN_LIMITS = { items: 40, versions: 30, marks: 20, minutes: 480, title: 60, key: 9999 } as const;
+export const OWN_SHEET_LIMITS = {
+  items: 40,
+  versions: 30,
+  marks: 20,
+  minutes: 480,
+  title: 60,
+  key: 9999,
+} as const;
 /** Draws among which a question's versions choose. */
 const POOL = 48;
 /** The stated spread: how far the hardest version may lie above the easiest, as a part of their mean. */
-export const SPREAD = 0.1;
+export const HARDNESS_SPREAD = 0.1;
 
 export const houseOfOwn = ({ house }: Pick<OwnSheet, 'house'>): House =>
   house === 'built-in' ? builtInHouse : house.house;
@@ -57,7 +64,7 @@ const stepOf = (text: string | undefined): NotedStep | undefined => readNotes(te
 
 /** The next number for an item, that none of a sheet has. */
 export const freshKey = (items: readonly Item[]): number =>
-  (Math.max(0, ...items.map(({ key }) => key)) % OWN_LIMITS.key) + 1;
+  (Math.max(0, ...items.map(({ key }) => key)) % OWN_SHEET_LIMITS.key) + 1;
 
 interface Choice {
   readonly drawn: DrawnQuestion;
@@ -134,7 +141,7 @@ export function* settling(
     const kept = stepOf(item.kept);
     if (kind && kept && kept !== 'passed over') {
       if (!isOwn(kind.id)) yield kind.id;
-      const asked = again(
+      const asked = questionOfNote(
         kind,
         seedFor(sheet, item, kept.other),
         houseOfOwn(sheet),
@@ -193,13 +200,19 @@ export function* askingOwn(
   version: number,
   kinds: ReadonlyMap<string, QuestionKind>,
 ): InSteps<readonly OwnAsked[]> {
-  const steps = readNotes(sheet.notes?.[version - 1] ?? '', OWN_LIMITS.items) ?? [];
+  const steps = readNotes(sheet.notes?.[version - 1] ?? '', OWN_SHEET_LIMITS.items) ?? [];
   const asked: OwnAsked[] = [];
   for (const [place, item] of sheet.items.entries()) {
     const [kind, step] = [kinds.get(item.kind), steps[place]];
     if (!kind || step === undefined || step === 'passed over') continue;
     if (!isOwn(kind.id)) yield kind.id;
-    const found = again(kind, seedFor(sheet, item, step.other), houseOfOwn(sheet), step, sheet.generator)[0];
+    const found = questionOfNote(
+      kind,
+      seedFor(sheet, item, step.other),
+      houseOfOwn(sheet),
+      step,
+      sheet.generator,
+    )[0];
     if (found) asked.push({ ...found, item });
   }
   return asked;
@@ -207,7 +220,7 @@ export function* askingOwn(
 
 /** The note of a question in a version, by which its numbers are kept; undefined when it has none. */
 export function noteOf(sheet: OwnSheet, version: number, place: number): string | undefined {
-  const step = readNotes(sheet.notes?.[version - 1] ?? '', OWN_LIMITS.items)?.[place];
+  const step = readNotes(sheet.notes?.[version - 1] ?? '', OWN_SHEET_LIMITS.items)?.[place];
   return step === undefined || step === 'passed over' ? undefined : notesText([step]);
 }
 

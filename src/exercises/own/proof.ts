@@ -2,8 +2,8 @@
 import { formatNumber } from '../../core/format.ts';
 import { isRefusal } from '../../core/refusal.ts';
 import { doubtsOf } from './doubts.ts';
-import { cannotBe, impossible, isPossible, passedOver } from './fit.ts';
-import { ready, shownValue } from './own-kind.ts';
+import { whyCannotBe, whyImpossible, isPossible, whyPassedOver } from './fit.ts';
+import { readyToDraw, shownValue } from './own-kind.ts';
 import { isNumberQuestion, type Question } from '../question.ts';
 import type { OwnQuestion } from './own-question.ts';
 import { unitIn } from './reckon.ts';
@@ -49,7 +49,7 @@ function moreThanLiquid(
 }
 
 /** Tries every draw of a question. */
-export function proved(question: OwnQuestion): Proof {
+export function proofOfQuestion(question: OwnQuestion): Proof {
   const amiss = (...says: readonly string[]): Proof => ({
     isSound: false,
     tried: 0,
@@ -57,7 +57,7 @@ export function proved(question: OwnQuestion): Proof {
     says,
     doubts: [],
   });
-  const made = ready(question);
+  const made = readyToDraw(question);
   if (isRefusal(made)) return amiss(made.refused);
   const draws = made.grid.reduce((all, numbers) => all * numbers.length, 1);
   if (draws > MOST_DRAWS)
@@ -68,7 +68,7 @@ export function proved(question: OwnQuestion): Proof {
     const toCore = unitIn(value.kind, value.unit)!.toCore;
     const bad = made.grid[i]!.find((each) => !isPossible(value.kind, toCore(each)));
     if (bad !== undefined)
-      return amiss(`${value.name} cannot be ${shownValue(value, bad)}: ${cannotBe(value.kind)}.`);
+      return amiss(`${value.name} cannot be ${shownValue(value, bad)}: ${whyCannotBe(value.kind)}.`);
   }
   const as = (numbers: readonly number[]) =>
     numbers
@@ -79,9 +79,9 @@ export function proved(question: OwnQuestion): Proof {
   let leftOut = 0;
   for (const numbers of everyWay(made.grid)) {
     const asked = made.with(numbers);
-    const never = impossible(asked) ?? moreThanLiquid(question, numbers, asked);
+    const never = whyImpossible(asked) ?? moreThanLiquid(question, numbers, asked);
     if (never !== undefined) return { ...amiss(`${where(numbers)}${never}.`), tried: draws };
-    const over = passedOver(asked);
+    const over = whyPassedOver(asked);
     if (over === undefined) continue;
     leftOut++;
     const sort = over.replace(/−?\d[\d,.]*/g, '#');

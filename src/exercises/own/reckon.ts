@@ -2,7 +2,15 @@
 import { refuse, type Refusal, isRefusal } from '../../core/refusal.ts';
 import { unitsRead, type Unit } from '../../core/units.ts';
 import type { KindName } from '../../core/kinds.ts';
-import { dimensionOf, inWords, isSame, NONE, scaleOf, times, type UnitPowers } from './dimension.ts';
+import {
+  dimensionOfSigns,
+  dimensionInWords,
+  isSameDimension,
+  NO_DIMENSION,
+  scaleOfUnit,
+  dimensionTimes,
+  type UnitPowers,
+} from './dimension.ts';
 import type { Formula } from './formula.ts';
 
 /** A value that a formula may name: its kind, and the unit that its number is in. */
@@ -19,31 +27,31 @@ export const unitIn = (kind: KindName, sign: string): Unit | undefined =>
 class Mismatch extends Error {}
 
 /** What a formula measures; a sentence where a name is not known, a unit does not fit or unlike things are added. */
-export function measured(formula: Formula, values: readonly NamedValue[]): UnitPowers | Refusal {
+export function measuredBy(formula: Formula, values: readonly NamedValue[]): UnitPowers | Refusal {
   const known = new Map(values.map((each) => [each.name, each]));
   const unit = (sign: string): UnitPowers => {
-    const found = dimensionOf(sign);
+    const found = dimensionOfSigns(sign);
     if (isRefusal(found)) throw new Mismatch(found.refused);
     return found;
   };
   const plain = (of: Formula, what: string): void => {
     const found = look(of);
-    if (!isSame(found, NONE))
-      throw new Mismatch(`${what} must be a plain number; here it is ${inWords(found)}.`);
+    if (!isSameDimension(found, NO_DIMENSION))
+      throw new Mismatch(`${what} must be a plain number; here it is ${dimensionInWords(found)}.`);
   };
   const alike = (of: readonly Formula[], doing: string): UnitPowers => {
     const [first, ...others] = of.map(look);
     for (const other of others)
-      if (!isSame(first!, other))
+      if (!isSameDimension(first!, other))
         throw new Mismatch(
-          `${doing} ${inWords(first!)} and ${inWords(other)}: they are not alike. Where a number has a unit, say so behind it, as in 0.789[kg/L].`,
+          `${doing} ${dimensionInWords(first!)} and ${dimensionInWords(other)}: they are not alike. Where a number has a unit, say so behind it, as in 0.789[kg/L].`,
         );
     return first!;
   };
   function look(of: Formula): UnitPowers {
     switch (of.is) {
       case 'number':
-        return of.unit === undefined ? NONE : unit(of.unit);
+        return of.unit === undefined ? NO_DIMENSION : unit(of.unit);
       case 'name': {
         const value = known.get(of.name);
         if (!value) throw new Mismatch(`No value is called “${of.name}”.`);
@@ -59,24 +67,26 @@ export function measured(formula: Formula, values: readonly NamedValue[]): UnitP
       case '−':
         return alike([of.left, of.right], 'The formula adds or takes away');
       case '×':
-        return times(look(of.left), look(of.right));
+        return dimensionTimes(look(of.left), look(of.right));
       case '/':
-        return times(look(of.left), look(of.right), -1);
+        return dimensionTimes(look(of.left), look(of.right), -1);
       case '^': {
         const base = look(of.left);
         plain(of.right, 'What stands behind ^');
-        if (isSame(base, NONE)) return NONE;
+        if (isSameDimension(base, NO_DIMENSION)) return NO_DIMENSION;
         const power = fixedNumber(of.right);
         if (power === undefined)
-          throw new Mismatch(`${inWords(base)} can be raised to a written number only, as in side^2.`);
-        return times(NONE, base, power);
+          throw new Mismatch(
+            `${dimensionInWords(base)} can be raised to a written number only, as in side^2.`,
+          );
+        return dimensionTimes(NO_DIMENSION, base, power);
       }
       case 'call':
         if (of.name === 'least' || of.name === 'most') return alike(of.of, `${of.name}( ) compares`);
-        if (of.name === 'sqrt') return times(NONE, look(of.of[0]!), 0.5);
+        if (of.name === 'sqrt') return dimensionTimes(NO_DIMENSION, look(of.of[0]!), 0.5);
         if (of.name === 'abs' || of.name === 'up' || of.name === 'down') return look(of.of[0]!);
         plain(of.of[0]!, `What stands in ${of.name}( )`);
-        return NONE;
+        return NO_DIMENSION;
     }
   }
   try {
@@ -108,13 +118,13 @@ export function reckoner(
   const made = (of: Formula): Sum => {
     switch (of.is) {
       case 'number': {
-        const value = withUnits ? of.value * scaleOf(of.unit ?? '') : of.value;
+        const value = withUnits ? of.value * scaleOfUnit(of.unit ?? '') : of.value;
         return () => value;
       }
       case 'name': {
         const { name, unit } = of;
         const value = known.get(name);
-        const scale = withUnits ? scaleOf(unit ?? value?.unit ?? '') : 1;
+        const scale = withUnits ? scaleOfUnit(unit ?? value?.unit ?? '') : 1;
         if (unit === undefined || !value || unit === value.unit)
           return (numbers) => (numbers.get(name) ?? NaN) * scale;
         const [from, to] = [unitIn(value.kind, value.unit), unitIn(value.kind, unit)];

@@ -2,10 +2,10 @@
 import { kindMeanings } from '../../core/kind-meanings.ts';
 import type { KindName } from '../../core/kinds.ts';
 import { unitsRead } from '../../core/units.ts';
-import { offered } from './draft.ts';
+import { kindsOffered } from './draft.ts';
 
 const kindsWith = (unit: string) =>
-  offered.filter((kind) => unitsRead(kind).some((each) => each.unit === unit));
+  kindsOffered.filter((kind) => unitsRead(kind).some((each) => each.unit === unit));
 
 /** “kg”, which only a mass has; “plain number: a number of things”, as a gravity and a ratio are plain numbers too. */
 export const unitLabel = (kind: KindName, unit: string): string =>

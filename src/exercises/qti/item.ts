@@ -4,7 +4,7 @@ import { format } from '../../core/format.ts';
 import { kinds, type KindName } from '../../core/kinds.ts';
 import { boundsOf, ROUNDED_BY } from '../bounds.ts';
 import { reachOf } from '../mark-number.ts';
-import { letter } from '../letters.ts';
+import { letterOfPlace } from '../letters.ts';
 import {
   isChoiceQuestion,
   isNumberQuestion,
@@ -14,8 +14,8 @@ import {
   type OrderQuestion,
   type Question,
 } from '../question.ts';
-import { asiSpaces, tool } from './names.ts';
-import { double, element, xmlDocument, type Element } from './xml.ts';
+import { asiSpaces, toolMetadata } from './names.ts';
+import { xmlDouble, xmlElement, xmlDocument, type Element } from './xml.ts';
 
 export interface ItemSettings {
   /** An NCName of its own. */
@@ -49,25 +49,25 @@ interface Parts {
 const RESPONSE = 'RESPONSE';
 const TYPED = 1e-9; // about a number that was typed, for what binary fractions leave over
 const SLACK = 1 + 1e-9; // lets in an answer that lies on the edge itself
-const paragraph = (text: string) => element('p', {}, text);
-const variable = (identifier: string) => element('qti-variable', { identifier });
-const correct = element('qti-correct', { identifier: RESPONSE });
+const paragraph = (text: string) => xmlElement('p', {}, text);
+const variable = (identifier: string) => xmlElement('qti-variable', { identifier });
+const correct = xmlElement('qti-correct', { identifier: RESPONSE });
 const value = (baseType: 'float' | 'identifier', text: string) =>
-  element('qti-base-value', { 'base-type': baseType }, text);
-const set = (identifier: string, to: Element) => element('qti-set-outcome-value', { identifier }, to);
+  xmlElement('qti-base-value', { 'base-type': baseType }, text);
+const set = (identifier: string, to: Element) => xmlElement('qti-set-outcome-value', { identifier }, to);
 const say = (feedback: string) => set('FEEDBACK', value('identifier', feedback));
-const scoreOf = ({ marks = 1 }: ItemRules, part = 1) => set('SCORE', value('float', double(part * marks)));
-const isRight = element('qti-match', {}, variable(RESPONSE), correct);
+const scoreOf = ({ marks = 1 }: ItemRules, part = 1) => set('SCORE', value('float', xmlDouble(part * marks)));
+const isRight = xmlElement('qti-match', {}, variable(RESPONSE), correct);
 
 const declare = (
   cardinality: 'single' | 'ordered',
   baseType: 'float' | 'identifier',
   values: readonly string[],
 ): Element =>
-  element(
+  xmlElement(
     'qti-response-declaration',
     { identifier: RESPONSE, cardinality, 'base-type': baseType },
-    element('qti-correct-response', {}, ...values.map((text) => element('qti-value', {}, text))),
+    xmlElement('qti-correct-response', {}, ...values.map((text) => xmlElement('qti-value', {}, text))),
   );
 
 /** If, else if as often as needed, else. */
@@ -75,27 +75,27 @@ const condition = (
   branches: readonly (readonly [when: Element, ...then: Element[]])[],
   otherwise: readonly Element[],
 ): Element =>
-  element(
+  xmlElement(
     'qti-response-condition',
     {},
     ...branches.map((branch, i) =>
-      element(i === 0 ? 'qti-response-if' : 'qti-response-else-if', {}, ...branch),
+      xmlElement(i === 0 ? 'qti-response-if' : 'qti-response-else-if', {}, ...branch),
     ),
-    ...(otherwise.length > 0 ? [element('qti-response-else', {}, ...otherwise)] : []),
+    ...(otherwise.length > 0 ? [xmlElement('qti-response-else', {}, ...otherwise)] : []),
   );
 
 function table({ caption, columns }: Chart): Element {
-  const row = (cells: readonly Element[]) => element('tr', {}, ...cells);
-  return element(
+  const row = (cells: readonly Element[]) => xmlElement('tr', {}, ...cells);
+  return xmlElement(
     'table',
     {},
-    element('caption', {}, caption),
-    element('thead', {}, row(columns.map(({ label }) => element('th', { scope: 'col' }, label)))),
-    element(
+    xmlElement('caption', {}, caption),
+    xmlElement('thead', {}, row(columns.map(({ label }) => xmlElement('th', { scope: 'col' }, label)))),
+    xmlElement(
       'tbody',
       {},
       ...columns[0]!.values.map((_, i) =>
-        row(columns.map(({ kind, values }) => element('td', {}, format(values[i]!, kind)))),
+        row(columns.map(({ kind, values }) => xmlElement('td', {}, format(values[i]!, kind)))),
       ),
     ),
   );
@@ -143,25 +143,25 @@ function numberParts(question: NumberQuestion, rules: ItemRules): Parts {
   const { low, high } = boundsOf(question);
   // The value expected comes first: an absolute tolerance is laid about the first expression.
   const near = (centre: number, [below, above]: readonly [number, number]) =>
-    element(
+    xmlElement(
       'qti-equal',
-      { 'tolerance-mode': 'absolute', tolerance: `${double(below * SLACK)} ${double(above * SLACK)}` },
-      value('float', double(centre)),
+      { 'tolerance-mode': 'absolute', tolerance: `${xmlDouble(below * SLACK)} ${xmlDouble(above * SLACK)}` },
+      value('float', xmlDouble(centre)),
       variable(RESPONSE),
     );
   const unit = unitOf(of);
   const halves = rules.half ? roundedOf(question) : [];
   return {
-    declaration: declare('single', 'float', [double(Number(answer.toFixed(digits)))]),
+    declaration: declare('single', 'float', [xmlDouble(Number(answer.toFixed(digits)))]),
     body: [
       paragraph(prompt),
       ...(curve ? [table(curve)] : []),
       paragraph(instruction(question, rules)),
-      element(
+      xmlElement(
         'p',
         {},
         'Answer: ',
-        element('qti-text-entry-interaction', { 'response-identifier': RESPONSE, 'expected-length': 12 }),
+        xmlElement('qti-text-entry-interaction', { 'response-identifier': RESPONSE, 'expected-length': 12 }),
         unit === '' ? '' : ` ${unit}`,
       ),
     ],
@@ -190,15 +190,15 @@ const choices = (
   [name, attributes]: readonly [string, Readonly<Record<string, number>>],
   what: string,
 ) =>
-  element(
+  xmlElement(
     name,
     { 'response-identifier': RESPONSE, shuffle: false, ...attributes },
-    element('qti-prompt', {}, what),
-    ...texts.map((text, i) => element('qti-simple-choice', { identifier: identifier(i) }, text)),
+    xmlElement('qti-prompt', {}, what),
+    ...texts.map((text, i) => xmlElement('qti-simple-choice', { identifier: identifier(i) }, text)),
   );
 
 function choiceParts({ options, answer, prompt }: ChoiceQuestion, rules: ItemRules): Parts {
-  const option = (place: number) => `option-${letter(place)}`;
+  const option = (place: number) => `option-${letterOfPlace(place)}`;
   const texts = options.map(({ text }) => text);
   return {
     declaration: declare('single', 'identifier', [option(answer)]),
@@ -214,7 +214,7 @@ function choiceParts({ options, answer, prompt }: ChoiceQuestion, rules: ItemRul
 }
 
 function orderParts({ items, answer, prompt }: OrderQuestion, rules: ItemRules): Parts {
-  const step = (place: number) => `step-${letter(place)}`;
+  const step = (place: number) => `step-${letterOfPlace(place)}`;
   return {
     declaration: declare('ordered', 'identifier', answer.map(step)),
     body: [
@@ -242,14 +242,14 @@ const outcome = (
   attributes: Readonly<Record<string, string | number>>,
   start: string,
 ) =>
-  element(
+  xmlElement(
     'qti-outcome-declaration',
     { identifier, cardinality: 'single', 'base-type': baseType, ...attributes },
-    element('qti-default-value', {}, element('qti-value', {}, start)),
+    xmlElement('qti-default-value', {}, xmlElement('qti-value', {}, start)),
   );
 
 const modal = (variableName: string, identifier: string, lines: readonly string[], title?: string) =>
-  element(
+  xmlElement(
     'qti-modal-feedback',
     {
       'outcome-identifier': variableName,
@@ -257,7 +257,7 @@ const modal = (variableName: string, identifier: string, lines: readonly string[
       identifier,
       ...(title === undefined ? {} : { title }),
     },
-    element('qti-content-body', {}, ...lines.map(paragraph)),
+    xmlElement('qti-content-body', {}, ...lines.map(paragraph)),
   );
 
 /** The item. SCORE goes from 0 to the marks; FEEDBACK tells which sentence is shown; the working is shown to everybody, unless it is left out. */
@@ -266,26 +266,26 @@ export function itemElement(
   { identifier, version, rules: chosen = {} }: ItemSettings,
 ): Element {
   const { declaration, body, rules, feedback } = partsOf(question, chosen);
-  const isEmpty = element('qti-is-null', {}, variable(RESPONSE));
+  const isEmpty = xmlElement('qti-is-null', {}, variable(RESPONSE));
   const { marks = 1, working = true } = chosen;
-  return element(
+  return xmlElement(
     'qti-assessment-item',
     {
       ...asiSpaces,
       identifier,
       title: question.title,
       'xml:lang': 'en-GB',
-      ...tool(version),
+      ...toolMetadata(version),
       adaptive: false,
       'time-dependent': false,
     },
     declaration,
     outcome('SCORE', 'float', { 'normal-maximum': marks, 'normal-minimum': 0 }, '0'),
-    outcome('MAXSCORE', 'float', {}, double(marks)),
+    outcome('MAXSCORE', 'float', {}, xmlDouble(marks)),
     outcome('FEEDBACK', 'identifier', {}, 'none'),
     ...(working ? [outcome('WORKING', 'identifier', {}, 'none')] : []),
-    element('qti-item-body', {}, ...body),
-    element(
+    xmlElement('qti-item-body', {}, ...body),
+    xmlElement(
       'qti-response-processing',
       {},
       ...(working ? [set('WORKING', value('identifier', 'working'))] : []),

@@ -1,7 +1,7 @@
 // The list of a QTI 3.0 package's files: imsmanifest.xml.
 import { packageSpaces } from './names.ts';
 import type { ItemReference } from './test.ts';
-import { element, type Element } from './xml.ts';
+import { xmlElement, type Element } from './xml.ts';
 
 /** The manifest: the test, which depends on its items, and the items. */
 export function manifestElement(
@@ -14,18 +14,23 @@ export function manifestElement(
     { identifier: name, href }: ItemReference,
     needs: readonly ItemReference[],
   ) =>
-    element(
+    xmlElement(
       'resource',
       { identifier: name, type, href },
-      element('file', { href }),
-      ...needs.map((item) => element('dependency', { identifierref: item.identifier })),
+      xmlElement('file', { href }),
+      ...needs.map((item) => xmlElement('dependency', { identifierref: item.identifier })),
     );
-  return element(
+  return xmlElement(
     'manifest',
     { ...packageSpaces, identifier },
-    element('metadata', {}, element('schema', {}, 'QTI Package'), element('schemaversion', {}, '3.0.0')),
-    element('organizations'),
-    element(
+    xmlElement(
+      'metadata',
+      {},
+      xmlElement('schema', {}, 'QTI Package'),
+      xmlElement('schemaversion', {}, '3.0.0'),
+    ),
+    xmlElement('organizations'),
+    xmlElement(
       'resources',
       {},
       resource('imsqti_test_xmlv3p0', test, items),

@@ -12,7 +12,7 @@ const spaces = (namespace: string, schema: string) => ({
 export const asiSpaces = spaces(ASI, 'imsqti_asiv3p0_v1p0.xsd');
 export const packageSpaces = spaces(PACKAGE, 'imsqtiv3p0_imscpv1p2_v1p0.xsd');
 
-export const tool = (version: string) => ({
+export const toolMetadata = (version: string) => ({
   'tool-name': 'Malt Spirit Handbook',
   'tool-version': version,
 });

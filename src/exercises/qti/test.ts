@@ -1,6 +1,6 @@
 // A sheet of questions as a QTI 3.0 assessment test, which refers to its items.
-import { asiSpaces, tool } from './names.ts';
-import { element, type Element } from './xml.ts';
+import { asiSpaces, toolMetadata } from './names.ts';
+import { xmlElement, type Element } from './xml.ts';
 
 export interface ItemReference {
   readonly identifier: string;
@@ -20,37 +20,37 @@ export function testElement(
   { identifier, title, version }: TestSettings,
 ): Element {
   const names = ['SCORE', 'MAXSCORE'];
-  return element(
+  return xmlElement(
     'qti-assessment-test',
-    { ...asiSpaces, identifier, title, ...tool(version) },
+    { ...asiSpaces, identifier, title, ...toolMetadata(version) },
     ...names.map((name) =>
-      element(
+      xmlElement(
         'qti-outcome-declaration',
         { identifier: name, cardinality: 'single', 'base-type': 'float' },
-        element('qti-default-value', {}, element('qti-value', {}, '0')),
+        xmlElement('qti-default-value', {}, xmlElement('qti-value', {}, '0')),
       ),
     ),
-    element(
+    xmlElement(
       'qti-test-part',
       { identifier: 'part', 'navigation-mode': 'nonlinear', 'submission-mode': 'individual' },
-      element('qti-item-session-control', { 'max-attempts': 1, 'show-feedback': true }),
-      element(
+      xmlElement('qti-item-session-control', { 'max-attempts': 1, 'show-feedback': true }),
+      xmlElement(
         'qti-assessment-section',
         { identifier: 'questions', title, visible: true },
-        ...items.map((item) => element('qti-assessment-item-ref', { ...item })),
+        ...items.map((item) => xmlElement('qti-assessment-item-ref', { ...item })),
       ),
     ),
-    element(
+    xmlElement(
       'qti-outcome-processing',
       {},
       ...names.map((name) =>
-        element(
+        xmlElement(
           'qti-set-outcome-value',
           { identifier: name },
-          element(
+          xmlElement(
             'qti-sum',
             {},
-            element('qti-test-variables', { 'variable-identifier': name, 'base-type': 'float' }),
+            xmlElement('qti-test-variables', { 'variable-identifier': name, 'base-type': 'float' }),
           ),
         ),
       ),

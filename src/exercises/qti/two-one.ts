@@ -1,5 +1,5 @@
 // A QTI 3.0 document as QTI 2.1 has it: other names for the same things, and feedback that holds its text itself.
-import { element, type Child, type Element } from './xml.ts';
+import { xmlElement, type Child, type Element } from './xml.ts';
 
 const ASI = 'http://www.imsglobal.org/xsd/imsqti_v2p1'; // assessment, section and item; the namespaces are from memory
 const PACKAGE = 'http://www.imsglobal.org/xsd/imscp_v1p1';
@@ -40,4 +40,4 @@ function child(parent: string, each: Child): readonly Child[] {
 
 /** The document of 2.1 for one of 3.0 that this export writes. */
 export const inTwoOne = (of: Element): Element =>
-  element(elementName(of.name), attributesOf(of), ...of.children.flatMap((each) => child(of.name, each)));
+  xmlElement(elementName(of.name), attributesOf(of), ...of.children.flatMap((each) => child(of.name, each)));

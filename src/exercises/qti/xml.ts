@@ -8,24 +8,24 @@ export interface Element {
 export type Child = Element | string;
 type Attributes = Readonly<Record<string, string | number | boolean>>;
 
-export const element = (name: string, attributes: Attributes = {}, ...children: Child[]): Element => ({
+export const xmlElement = (name: string, attributes: Attributes = {}, ...children: Child[]): Element => ({
   name,
   attributes,
   children,
 });
 
 /** The text without what XML 1.0 cannot hold: control characters, halves of a surrogate pair, U+FFFE and U+FFFF. */
-export const allowed = (text: string): string =>
+export const allowedInXml = (text: string): string =>
   text.replace(/[^\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu, '');
 
 /** Text on one line; a reader of XML would change the line ends in any case. */
-export const oneLine = (text: string): string => allowed(text).replace(/[\t\n\r]+/g, ' ');
+export const oneLineOfXml = (text: string): string => allowedInXml(text).replace(/[\t\n\r]+/g, ' ');
 
 const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-const escaped = (text: string) => oneLine(text).replace(/[&<>"]/g, (sign) => escapes[sign]!);
+const escaped = (text: string) => oneLineOfXml(text).replace(/[&<>"]/g, (sign) => escapes[sign]!);
 
 /** A number as XML Schema's double, without the noise of binary fractions. */
-export const double = (value: number): string => String(Number(value.toPrecision(12)));
+export const xmlDouble = (value: number): string => String(Number(value.toPrecision(12)));
 
 function written({ name, attributes, children }: Element, indent: string): string {
   const start = [

@@ -1,7 +1,7 @@
 // Answers that are handed in sealed: the text that a trainee copies, and what is in it once the trainer's key has opened it.
-import { isData, jsonIn, own } from '../../core/reading/data.ts';
+import { isData, jsonIn, ownValue } from '../../core/reading/data.ts';
 import { list, number, quietly, record, text, whole, written } from '../../core/reading/given.ts';
-import { shown, UNSEEN } from '../../core/shown.ts';
+import { quotedGiven, UNSEEN } from '../../core/quoted-given.ts';
 import { MOST_ATTEMPTS } from '../result.ts';
 
 export interface HandIn {
@@ -36,7 +36,7 @@ export function readHandInText(text: string): { readonly sheet: string; readonly
   const found = WRITTEN.exec(text.trim());
   return found
     ? { sheet: found[1]!, seal: found[2]! }
-    : `“${shown(text)}” is not a whole sealed hand-in; ask for it once more.`;
+    : `“${quotedGiven(text)}” is not a whole sealed hand-in; ask for it once more.`;
 }
 
 /** What goes into the seal. */
@@ -62,8 +62,8 @@ export function readHandIn(opened: string, sheet: string): HandIn | string {
   const damaged = 'A hand-in opened, but what is in it cannot be read.';
   const outer = jsonIn(opened);
   if (!isData(outer) || outer['version'] !== VERSION) return damaged;
-  const given = own(outer, 'handIn');
-  if (!isData(given) || own(given, 'sheet') !== sheet)
+  const given = ownValue(outer, 'handIn');
+  if (!isData(given) || ownValue(given, 'sheet') !== sheet)
     return 'A hand-in says outside that it is of one sheet and inside of another; it is not taken.';
   return quietly<HandIn>(inside, given) ?? damaged;
 }

@@ -3,9 +3,9 @@
 // A field that goes out needs a row in tests/exercises/sealed.test.ts.
 import type { Chart } from '../../calculators/define.ts';
 import { kinds as units, type KindName } from '../../core/kinds.ts';
-import { isData, jsonIn, own } from '../../core/reading/data.ts';
-import { also, entriesIn, kindOf, list, number, oneOf, quietly, record, text, whole, written } from '../../core/reading/given.ts'; // prettier-ignore
-import { UNSEEN } from '../../core/shown.ts';
+import { isData, jsonIn, ownValue } from '../../core/reading/data.ts';
+import { also, entriesIn, recordByKind, list, number, oneOf, quietly, record, text, whole, written } from '../../core/reading/given.ts'; // prettier-ignore
+import { UNSEEN } from '../../core/quoted-given.ts';
 import { isChoiceQuestion, isNumberQuestion, isOrderQuestion, type Question } from '../question.ts';
 import { askFor } from '../wording.ts';
 
@@ -51,7 +51,10 @@ export interface SealedRules {
 }
 
 /** The rules of a sheet: its own, and where it has none those that were set at sealing. */
-export const rulesOf = (sheet: SealedRules, set: SealedRules = { minutes: 0, passMark: 0 }): SealedRules => ({
+export const rulesOfSealed = (
+  sheet: SealedRules,
+  set: SealedRules = { minutes: 0, passMark: 0 },
+): SealedRules => ({
   minutes: sheet.minutes || set.minutes,
   passMark: sheet.passMark || set.passMark,
 });
@@ -83,7 +86,7 @@ export function askedOnly(question: Question, marks: number): SealedQuestion {
 } // prettier-ignore
 
 /** The one text of a version's questions, of which a code is kept. */
-export const seenText = (questions: readonly SealedQuestion[]): string =>
+export const textAsked = (questions: readonly SealedQuestion[]): string =>
   JSON.stringify(questions.map(({ form, prompt, ask, marks, lines, curve }) => [form, prompt, ask, marks, lines ?? [], curve?.columns.map(({ values }) => values) ?? []])); // prettier-ignore
 
 export const sealedText = (sheet: SealedSheet): string =>
@@ -112,7 +115,7 @@ const asked = {
   marks: number(Number.MIN_VALUE, LIMITS.marks),
 };
 const lettered = { ...asked, lines: list(line, LIMITS.lines, 2) };
-const question = kindOf('form', {
+const question = recordByKind('form', {
   number: record(asked, { curve }),
   choice: record(lettered),
   order: record(lettered),
@@ -170,7 +173,7 @@ export function readSource(given: string): SealedSource | string {
   const damaged = 'What is in the seal of this sheet cannot be read.';
   const of = jsonIn(given);
   if (!isData(of) || of['format'] !== SOURCE_FORMAT || of['version'] !== VERSION) return damaged;
-  const said = own(of, 'sheet');
+  const said = ownValue(of, 'sheet');
   const { own: ownSheet, link } = isData(said) ? said : {};
   const sheet =
     typeof ownSheet === 'string' && link === undefined
@@ -178,7 +181,7 @@ export function readSource(given: string): SealedSource | string {
       : typeof link === 'string' && ownSheet === undefined
         ? { link }
         : undefined;
-  const seen = entriesIn(own(of, 'seen'), /^[1-9]\d?$/, written(CODE));
+  const seen = entriesIn(ownValue(of, 'seen'), /^[1-9]\d?$/, written(CODE));
   const set = of['rules'] === undefined ? undefined : quietly(rules, of['rules']);
   if (!sheet || seen.lost > 0 || seen.sound.length > LIMITS.versions || (of['rules'] !== undefined && !set))
     return damaged;

@@ -1,9 +1,9 @@
 // The part “bottles”: what a house bottles beside its own bottle, with sizes, strengths and shares.
-import { isData, own } from '../../core/reading/data.ts';
-import { allowed } from '../../core/format.ts';
+import { isData, ownValue } from '../../core/reading/data.ts';
+import { allowedInWords } from '../../core/format.ts';
 import type { KindName } from '../../core/kinds.ts';
 import type { Bottle } from '../../core/line/bottles.ts';
-import { shown, wasGiven } from '../../core/shown.ts';
+import { quotedGiven, wasGiven } from '../../core/quoted-given.ts';
 import { numberFigures } from '../figures.ts';
 import type { HousePart } from './part.ts';
 
@@ -23,13 +23,13 @@ const columns = Object.entries(bottleColumns);
 function readBottle(row: unknown): Bottle | string {
   if (!isData(row)) return 'this is no bottle.';
   const strange = Object.keys(row).find((key) => !Object.hasOwn(bottleColumns, key));
-  if (strange !== undefined) return `“${shown(strange)}” is nothing that is known of a bottle.`;
+  if (strange !== undefined) return `“${quotedGiven(strange)}” is nothing that is known of a bottle.`;
   for (const [name, { label, kind, range }] of columns) {
-    const value = own(row, name);
+    const value = ownValue(row, name);
     if (!(typeof value === 'number' && value >= range[0] && value <= range[1]))
-      return wasGiven(label, value, allowed(kind, range));
+      return wasGiven(label, value, allowedInWords(kind, range));
   }
-  return Object.fromEntries(columns.map(([name]) => [name, own(row, name)])) as unknown as Bottle;
+  return Object.fromEntries(columns.map(([name]) => [name, ownValue(row, name)])) as unknown as Bottle;
 } // prettier-ignore
 
 export const bottlesPart: HousePart<readonly Bottle[]> = {

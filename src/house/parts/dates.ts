@@ -1,9 +1,9 @@
 // The part “dates”: the house as it was on earlier days, each version with its day, a name, its figures and what was known of them.
 import { isData } from '../../core/reading/data.ts';
 import type { House } from '../../core/line/house.ts';
-import { UNSEEN, shown, wasGiven } from '../../core/shown.ts';
+import { UNSEEN, quotedGiven, wasGiven } from '../../core/quoted-given.ts';
 import { problemOf } from '../problem-of.ts';
-import { few } from '../few.ts';
+import { fewProblems } from '../few-problems.ts';
 import { builtInHouse, figureNames } from '../figures.ts';
 import { knownPart, type Known } from './known.ts';
 import type { HousePart } from './part.ts';
@@ -17,8 +17,8 @@ export interface HouseVersion {
   readonly known: Known;
 }
 
-export const MOST_VERSIONS = 24; // of up to 4,000 characters each, within what a house's text may be
-export const LONGEST_NAME = 40; // characters
+export const MOST_HOUSE_VERSIONS = 24; // of up to 4,000 characters each, within what a house's text may be
+export const LONGEST_VERSION_NAME = 40; // characters
 const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 const SEEN = /[\p{L}\p{N}\p{P}\p{S}]/u;
 const HEAPED = /\p{M}{4}/u; // more marks on one letter would be drawn over the lines around it
@@ -38,12 +38,12 @@ export function dayProblem(day: unknown): string | undefined {
 export function versionNameProblem(name: unknown): string | undefined {
   const isSound =
     typeof name === 'string' &&
-    name.length <= LONGEST_NAME &&
+    name.length <= LONGEST_VERSION_NAME &&
     name === name.trim() &&
     SEEN.test(name) &&
     !HEAPED.test(name) &&
     name.search(UNSEEN) < 0;
-  const can = `it can have up to ${LONGEST_NAME} characters on one line, none that cannot be seen.`;
+  const can = `it can have up to ${LONGEST_VERSION_NAME} characters on one line, none that cannot be seen.`;
   return isSound ? undefined : wasGiven('What you call it', name, can);
 }
 
@@ -65,9 +65,9 @@ function readVersion(data: unknown, where: string, tell: (problem: string) => vo
     return Object.hasOwn(given, figure) && problem === undefined;
   });
   for (const key of Object.keys(data).filter((each) => !keys.includes(each)))
-    tell(`${where}: “${shown(key)}” is nothing that a version holds.`);
+    tell(`${where}: “${quotedGiven(key)}” is nothing that a version holds.`);
   for (const key of Object.keys(given).filter((each) => !(figureNames as readonly string[]).includes(each)))
-    tell(`${where}: “${shown(key)}” is not a figure of this handbook.`);
+    tell(`${where}: “${quotedGiven(key)}” is not a figure of this handbook.`);
   const ofKnown = known === undefined ? { value: knownPart.empty, problems: [] } : knownPart.read(known);
   ofKnown.problems.forEach((problem) => tell(`${where}: ${problem}`));
   const own = Object.fromEntries(sound.map((figure) => [figure, given[figure]]));
@@ -82,13 +82,13 @@ export const datesPart: HousePart<readonly HouseVersion[]> = {
     if (!Array.isArray(data)) return { value: [], problems: ['Earlier versions: this is no list.'] };
     const problems: string[] = [];
     const tell = (problem: string) => void problems.push(problem);
-    if (data.length > MOST_VERSIONS)
-      tell(`There are ${data.length} earlier versions; the first ${MOST_VERSIONS} are kept.`);
+    if (data.length > MOST_HOUSE_VERSIONS)
+      tell(`There are ${data.length} earlier versions; the first ${MOST_HOUSE_VERSIONS} are kept.`);
     const value = data
-      .slice(0, MOST_VERSIONS)
+      .slice(0, MOST_HOUSE_VERSIONS)
       .map((each, i) => readVersion(each, `Version ${i + 1}`, tell))
       .filter((each) => each !== undefined);
-    return { value, problems: few(problems) };
+    return { value, problems: fewProblems(problems) };
   },
 };
 

@@ -1,9 +1,9 @@
 // The part “facts”: what a house says of itself beside its figures. Read strictly; what cannot be used is told of by its label.
 import { isData } from '../../core/reading/data.ts';
-import { allowed } from '../../core/format.ts';
-import { UNSEEN, shown, wasGiven } from '../../core/shown.ts';
+import { allowedInWords } from '../../core/format.ts';
+import { UNSEEN, quotedGiven, wasGiven } from '../../core/quoted-given.ts';
 import { factIds, factKind, isFactId, type Fact, type FactId, type Facts } from '../facts.ts';
-import { few } from '../few.ts';
+import { fewProblems } from '../few-problems.ts';
 import type { HousePart } from './part.ts';
 
 export const MOST_WORDS = 300; // characters of what a house says of one fact
@@ -11,14 +11,14 @@ const SEEN = /[\p{L}\p{N}]/u;
 const HEAPED = /\p{M}{4}/u; // more marks on one letter would be drawn over the lines around it
 
 /** Words as they are kept: on one line, without spaces around them. */
-export const plainWords = (text: string): string => text.replace(/\s+/g, ' ').trim();
+export const wordsToKeep = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 /** What is wrong with the words of a fact, or nothing. */
 export function wordsProblem(id: FactId, words: unknown): string | undefined {
   const isSound =
     typeof words === 'string' &&
     words.length <= MOST_WORDS &&
-    words === plainWords(words) &&
+    words === wordsToKeep(words) &&
     SEEN.test(words) &&
     !HEAPED.test(words) &&
     words.search(UNSEEN) < 0;
@@ -36,7 +36,7 @@ export function choiceProblem(id: FactId, is: unknown): string | undefined {
   if (ppm !== undefined)
     return typeof is === 'number' && is >= ppm.range[0] && is <= ppm.range[1]
       ? undefined
-      : wasGiven(label, is, allowed('ppm', ppm.range));
+      : wasGiven(label, is, allowedInWords('ppm', ppm.range));
   return wasGiven(label, is, 'it is given in words alone.');
 }
 
@@ -46,7 +46,9 @@ const checks = { is: choiceProblem, words: wordsProblem } as const;
 function readFact(id: FactId, data: unknown, tell: (problem: string) => void): Fact | undefined {
   if (!isData(data)) return void tell(wasGiven(factKind(id).label, data, 'this is no fact.'));
   const strange = Object.keys(data).filter((key) => !Object.hasOwn(checks, key));
-  strange.forEach((key) => tell(`${factKind(id).label}: “${shown(key)}” is nothing that a fact holds.`));
+  strange.forEach((key) =>
+    tell(`${factKind(id).label}: “${quotedGiven(key)}” is nothing that a fact holds.`),
+  );
   const sound = (Object.keys(checks) as (keyof typeof checks)[]).filter((key) => {
     if (!Object.hasOwn(data, key)) return false;
     const problem = checks[key](id, data[key]);
@@ -67,13 +69,13 @@ export const factsPart: HousePart<Facts> = {
     const tell = (problem: string) => void problems.push(problem);
     Object.keys(data)
       .filter((id) => !isFactId(id))
-      .forEach((id) => tell(`Fact sheet: “${shown(id)}” is not a fact that this handbook keeps.`));
+      .forEach((id) => tell(`Fact sheet: “${quotedGiven(id)}” is not a fact that this handbook keeps.`));
     const read = factIds
       .filter((id) => Object.hasOwn(data, id))
       .map((id) => [id, readFact(id, data[id], tell)] as const);
     return {
       value: Object.fromEntries(read.filter(([, fact]) => fact !== undefined)),
-      problems: few(problems),
+      problems: fewProblems(problems),
     };
   },
 };

@@ -3,20 +3,20 @@ import { bottlesPart } from './bottles.ts';
 import { datesPart } from './dates.ts';
 import { factsPart } from './facts.ts';
 import { knownPart } from './known.ts';
-import { malts } from './malts.ts';
+import { maltsPart } from './malts.ts';
 import { readPart, type HousePart, type HouseParts } from './part.ts';
 import { periodsPart } from './periods.ts';
 import { plantPart } from './plant.ts';
-import { stock } from './stock.ts';
+import { stockPart } from './stock.ts';
 
 export const houseParts: readonly HousePart<unknown>[] = [
   knownPart,
   factsPart,
   datesPart,
-  malts,
+  maltsPart,
   periodsPart,
   plantPart,
-  stock,
+  stockPart,
   bottlesPart,
 ];
 

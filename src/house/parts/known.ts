@@ -5,8 +5,8 @@ import { figureTable, headOf, type FigureId } from '../../core/figures/index.ts'
 import { countedIds, usualWay, waysKept, waysToKnow, type WayKnown } from '../../core/figures/standing.ts';
 import { rangeProblem } from '../../core/format.ts';
 import type { House } from '../../core/line/house.ts';
-import { shown } from '../../core/shown.ts';
-import { few } from '../few.ts';
+import { quotedGiven } from '../../core/quoted-given.ts';
+import { fewProblems } from '../few-problems.ts';
 import { builtInHouse, isNumberName, numberFigures, type NumberName } from '../figures.ts';
 import { readPart, type HousePart, type HouseParts } from './part.ts';
 
@@ -33,15 +33,15 @@ export function countedProblem(id: FigureId, value: unknown): string | undefined
 }
 
 function givenProblem(name: string, way: unknown): string | undefined {
-  if (!isNumberName(name)) return `“${shown(name)}” is not a figure that a house gives.`;
+  if (!isNumberName(name)) return `“${quotedGiven(name)}” is not a figure that a house gives.`;
   const allowed = waysKept(name);
   return allowed.some((each) => each === way)
     ? undefined
-    : `${numberFigures[name].label}: “${shown(way)}” is not how it is known; it can be ${allowed.join(' or ')}.`;
+    : `${numberFigures[name].label}: “${quotedGiven(way)}” is not how it is known; it can be ${allowed.join(' or ')}.`;
 }
 
 const countProblem = (id: string, value: unknown) =>
-  isCounted(id) ? countedProblem(id, value) : `“${shown(id)}” is not a figure that a house counts.`;
+  isCounted(id) ? countedProblem(id, value) : `“${quotedGiven(id)}” is not a figure that a house counts.`;
 
 export const knownPart: HousePart<Known> = {
   id: 'known',
@@ -51,7 +51,7 @@ export const knownPart: HousePart<Known> = {
     if (!isData(data))
       return { value: nothingKnown, problems: ['What is known of the house cannot be read.'] };
     const { given, counted, ...others } = data;
-    const problems: string[] = Object.keys(others).map((key) => `What is known: “${shown(key)}” is nothing that it holds.`); // prettier-ignore
+    const problems: string[] = Object.keys(others).map((key) => `What is known: “${quotedGiven(key)}” is nothing that it holds.`); // prettier-ignore
     const sound = (entries: readonly (readonly [string, unknown])[], problemOf: typeof countProblem) =>
       Object.fromEntries(
         entries.filter(([name, value]) => {
@@ -64,7 +64,7 @@ export const knownPart: HousePart<Known> = {
       given: sound(entriesOf(given), givenProblem),
       counted: sound(entriesOf(counted), countProblem),
     };
-    return { value, problems: few(problems) };
+    return { value, problems: fewProblems(problems) };
   },
 };
 

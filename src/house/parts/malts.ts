@@ -1,9 +1,9 @@
 // The part “malts”: the grists that a house mashes, each of one malt or of several, and the weeks of the year for each.
 import { isData } from '../../core/reading/data.ts';
-import { allowed } from '../../core/format.ts';
+import { allowedInWords } from '../../core/format.ts';
 import type { KindName } from '../../core/kinds.ts';
-import { bases, type Basis, type Campaign, type Malt } from '../../core/malting/grist.ts';
-import { UNSEEN, shown, wasGiven } from '../../core/shown.ts';
+import { extractBases, type Basis, type Campaign, type Malt } from '../../core/malting/grist.ts';
+import { UNSEEN, quotedGiven, wasGiven } from '../../core/quoted-given.ts';
 import { numberFigures } from '../figures.ts';
 import type { HousePart } from './part.ts';
 
@@ -20,7 +20,7 @@ export interface Malts {
 export const MOST_CAMPAIGNS = 8;
 export const MOST_MALTS = 8; // in a grist
 export const WEEKS = [0, 53] as const;
-export const LONGEST_NAME = 40; // characters
+export const LONGEST_CAMPAIGN_NAME = 40; // characters
 
 /** What is said of a malt in a grist, and what it can be. */
 const { maltMoisture, solubleExtract, fermentability } = numberFigures; // with the limits that they have for the house
@@ -43,7 +43,7 @@ function gravityProblem(value: unknown): string | undefined {
   const { kind, range } = finalGravityField;
   const isSound =
     value === undefined || (typeof value === 'number' && value >= range[0] && value <= range[1]);
-  return isSound ? undefined : wasGiven('Final gravity', value, allowed(kind, range));
+  return isSound ? undefined : wasGiven('Final gravity', value, allowedInWords(kind, range));
 }
 
 /** A malt, or the sentence that says what is wrong with it. */
@@ -52,7 +52,7 @@ function readMalt(data: unknown): Malt | string {
   for (const [name, { label, kind, range }] of columns) {
     const value = data[name];
     if (!(typeof value === 'number' && value >= range[0] && value <= range[1]))
-      return wasGiven(label, value, allowed(kind, range));
+      return wasGiven(label, value, allowedInWords(kind, range));
   }
   return Object.fromEntries(columns.map(([name]) => [name, data[name]])) as unknown as Malt;
 }
@@ -60,22 +60,29 @@ function readMalt(data: unknown): Malt | string {
 /** What is wrong with the name of a campaign, or nothing. */
 export function campaignNameProblem(name: unknown): string | undefined {
   const isSound =
-    typeof name === 'string' && name.trim() !== '' && name.length <= LONGEST_NAME && !name.match(UNSEEN);
+    typeof name === 'string' &&
+    name.trim() !== '' &&
+    name.length <= LONGEST_CAMPAIGN_NAME &&
+    !name.match(UNSEEN);
   return isSound
     ? undefined
-    : wasGiven('The name of a grist', name, `it can have up to ${LONGEST_NAME} characters on one line.`);
+    : wasGiven(
+        'The name of a grist',
+        name,
+        `it can have up to ${LONGEST_CAMPAIGN_NAME} characters on one line.`,
+      );
 }
 
-export const malts: HousePart<Malts> = {
+export const maltsPart: HousePart<Malts> = {
   id: 'malts',
   title: 'Malts of the year',
   empty: { basis: 'as-is', campaigns: [] },
   read(data) {
-    if (!isData(data)) return { value: malts.empty, problems: ['Malts of the year: this is no list.'] };
+    if (!isData(data)) return { value: maltsPart.empty, problems: ['Malts of the year: this is no list.'] };
     const problems: string[] = [];
     const given = data['basis'];
-    const isBasis = typeof given === 'string' && Object.hasOwn(bases, given);
-    if (!isBasis) problems.push(wasGiven('What extract and phenols are parts of', given, `it can be ${Object.keys(bases).join(' or ')}.`)); // prettier-ignore
+    const isBasis = typeof given === 'string' && Object.hasOwn(extractBases, given);
+    if (!isBasis) problems.push(wasGiven('What extract and phenols are parts of', given, `it can be ${Object.keys(extractBases).join(' or ')}.`)); // prettier-ignore
     const basis = isBasis ? (given as Basis) : 'as-is';
     const list = listOf(data['campaigns']);
     if (!Array.isArray(data['campaigns']))
@@ -87,7 +94,7 @@ export const malts: HousePart<Malts> = {
       problems.push(wasGiven('Malts of the year', strange[0], 'there is no such thing in it.'));
     const campaigns = list.slice(0, MOST_CAMPAIGNS).flatMap((each, i): NamedCampaign[] => {
       const { name, weeks, malts: grist, finalGravity } = isData(each) ? each : {};
-      const where = `Grist ${i + 1}${typeof name === 'string' && name !== '' ? ` (“${shown(name)}”)` : ''}`;
+      const where = `Grist ${i + 1}${typeof name === 'string' && name !== '' ? ` (“${quotedGiven(name)}”)` : ''}`;
       const rows = listOf(grist).slice(0, MOST_MALTS).map(readMalt);
       const wrong =
         campaignNameProblem(name) ??

@@ -1,11 +1,11 @@
 // The part “plant”: the vessels of a house, read strictly. A vessel that cannot be is left out, and told of by its name.
-import { isData, own } from '../../core/reading/data.ts';
+import { isData, ownValue } from '../../core/reading/data.ts';
 import { formatNumber } from '../../core/format.ts';
 import { kinds } from '../../core/kinds.ts';
 import {
   holdingField,
   holdingNames,
-  MOST_GROUPS,
+  MOST_VESSEL_GROUPS,
   plantFields,
   stillFields,
   tunFields,
@@ -20,7 +20,7 @@ import {
   type Plant,
   type Washbacks,
 } from '../../core/plant/plant.ts';
-import { shown } from '../../core/shown.ts';
+import { quotedGiven } from '../../core/quoted-given.ts';
 import type { HousePart, PartReading } from './part.ts';
 
 const NONE = { holds: 0 } as const;
@@ -48,7 +48,7 @@ const withUnit = (value: unknown, { kind, step }: VesselField) => {
   const number =
     typeof value === 'number' && Math.abs(value) < 1e15
       ? formatNumber(value, value % 1 === 0 ? 0 : Math.max(1, digits))
-      : `“${shown(value)}”`;
+      : `“${quotedGiven(value)}”`;
   const { unit } = kinds[kind];
   return unit ? `${number} ${unit}` : number;
 };
@@ -70,14 +70,14 @@ function problemOfChoice(
   value: unknown,
 ): string | undefined {
   if (typeof value === 'string' && Object.hasOwn(options, value)) return undefined;
-  return `${vessel}: “${shown(value)}” is none of ${Object.keys(options).join(', ')}.`;
+  return `${vessel}: “${quotedGiven(value)}” is none of ${Object.keys(options).join(', ')}.`;
 }
 
 /** What is wrong with the list of figures that stand at usual values, or nothing. */
 const problemOfUsual = (vessel: string, keys: readonly string[], usual: unknown) =>
   usual === undefined || (Array.isArray(usual) && usual.length <= keys.length && usual.every((each) => keys.includes(each as string)))
     ? undefined
-    : `${vessel}: “${shown(usual)}” is no list of its figures that are usual values.`; // prettier-ignore
+    : `${vessel}: “${quotedGiven(usual)}” is no list of its figures that are usual values.`; // prettier-ignore
 const withUsual = (usual: unknown) =>
   Array.isArray(usual) && usual.length > 0 ? { usual: [...new Set(usual as readonly string[])] } : {};
 
@@ -96,24 +96,28 @@ function readGroups<T>(
   together: (vessel: string, group: T) => string | undefined = () => undefined,
 ): readonly T[] {
   if (data === undefined) return [];
-  if (!Array.isArray(data)) return (tell(`${name}s: “${shown(data)}” is no list of vessels.`), []);
-  if (data.length > MOST_GROUPS)
-    tell(`${name}s: ${data.length} groups are given, and ${MOST_GROUPS} are read; the rest is left out.`);
-  return data.slice(0, MOST_GROUPS).flatMap((row: unknown, i): readonly T[] => {
+  if (!Array.isArray(data)) return (tell(`${name}s: “${quotedGiven(data)}” is no list of vessels.`), []);
+  if (data.length > MOST_VESSEL_GROUPS)
+    tell(
+      `${name}s: ${data.length} groups are given, and ${MOST_VESSEL_GROUPS} are read; the rest is left out.`,
+    );
+  return data.slice(0, MOST_VESSEL_GROUPS).flatMap((row: unknown, i): readonly T[] => {
     const vessel = `${name} ${i + 1}`;
     const keys = [...Object.keys(fields), ...Object.keys(choices)];
-    if (!isData(row)) return (tell(`${vessel}: “${shown(row)}” is no vessel.`), []);
+    if (!isData(row)) return (tell(`${vessel}: “${quotedGiven(row)}” is no vessel.`), []);
     const problems = [
-      ...Object.entries(fields).map(([key, field]) => problemOfField(vessel, field, own(row, key))),
-      ...Object.entries(choices).map(([key, options]) => problemOfChoice(vessel, options, own(row, key))),
+      ...Object.entries(fields).map(([key, field]) => problemOfField(vessel, field, ownValue(row, key))),
+      ...Object.entries(choices).map(([key, options]) =>
+        problemOfChoice(vessel, options, ownValue(row, key)),
+      ),
       ...Object.keys(row)
         .filter((key) => !keys.includes(key) && key !== 'usual')
-        .slice(0, MOST_GROUPS)
-        .map((key) => `${vessel}: “${shown(key)}” is nothing that is known of a vessel.`),
-      problemOfUsual(vessel, keys, own(row, 'usual')),
+        .slice(0, MOST_VESSEL_GROUPS)
+        .map((key) => `${vessel}: “${quotedGiven(key)}” is nothing that is known of a vessel.`),
+      problemOfUsual(vessel, keys, ownValue(row, 'usual')),
     ].filter((problem) => problem !== undefined);
-    const figures = Object.fromEntries(keys.map((key) => [key, own(row, key)]));
-    const group = { ...figures, ...withUsual(own(row, 'usual')) } as T;
+    const figures = Object.fromEntries(keys.map((key) => [key, ownValue(row, key)]));
+    const group = { ...figures, ...withUsual(ownValue(row, 'usual')) } as T;
     const apart = problems.length === 0 ? together(vessel, group) : undefined;
     [...problems, apart].forEach((problem) => problem !== undefined && tell(problem));
     return problems.length === 0 && apart === undefined ? [group] : [];
@@ -123,35 +127,35 @@ function readGroups<T>(
 function read(data: unknown): PartReading<Plant> {
   const problems: string[] = [];
   const tell = (problem: string) => void problems.push(problem);
-  if (!isData(data)) return { value: emptyPlant, problems: [`Stills and vessels: “${shown(data)}” is no plant.`] };
+  if (!isData(data)) return { value: emptyPlant, problems: [`Stills and vessels: “${quotedGiven(data)}” is no plant.`] };
   const single = (name: keyof typeof plantFields) => {
-    const value = own(data, name) ?? emptyPlant[name];
+    const value = ownValue(data, name) ?? emptyPlant[name];
     const problem = problemOfField(plantFields[name].label, plantFields[name], value);
     if (problem) tell(problem);
     return problem ? emptyPlant[name] : (value as number);
   };
   const holding = (name: keyof typeof holdingNames) => {
-    const given = own(data, name);
+    const given = ownValue(data, name);
     if (given === undefined) return NONE;
-    const holds = isData(given) ? own(given, 'holds') : given;
+    const holds = isData(given) ? ownValue(given, 'holds') : given;
     const problem = problemOfField(holdingNames[name], holdingField, holds);
     if (problem) tell(problem);
     return problem ? NONE : { holds: holds as number };
   };
   const stills = (name: string, key: string) =>
-    readGroups<Plant['washStills'][number]>(own(data, key), name, stillFields, { condenser: condensers, heating: heatings }, tell);
-  const scheme = own(data, 'scheme') ?? emptyPlant.scheme;
+    readGroups<Plant['washStills'][number]>(ownValue(data, key), name, stillFields, { condenser: condensers, heating: heatings }, tell);
+  const scheme = ownValue(data, 'scheme') ?? emptyPlant.scheme;
   const noScheme = problemOfChoice('How it is distilled', schemes, scheme);
   if (noScheme) tell(noScheme);
-  for (const key of Object.keys(data).filter((each) => !Object.hasOwn(emptyPlant, each)).slice(0, MOST_GROUPS))
-    tell(`Stills and vessels: “${shown(key)}” is no vessel of a plant.`);
+  for (const key of Object.keys(data).filter((each) => !Object.hasOwn(emptyPlant, each)).slice(0, MOST_VESSEL_GROUPS))
+    tell(`Stills and vessels: “${quotedGiven(key)}” is no vessel of a plant.`);
   // A figure that was never written stands as the empty plant has it; one that was, without a list, was given.
-  const given = own(data, 'usual') ?? emptyPlant.usual!.filter((name) => !Object.hasOwn(data, name));
+  const given = ownValue(data, 'usual') ?? emptyPlant.usual!.filter((name) => !Object.hasOwn(data, name));
   const noUsual = problemOfUsual('Stills and vessels', emptyPlant.usual!, given);
   if (noUsual) tell(noUsual);
   const value: Plant = {
-    mashTuns: readGroups(own(data, 'mashTuns'), 'Mash tun', tunFields, {}, tell),
-    washbacks: readGroups(own(data, 'washbacks'), 'Washback', washbackFields, { material: washbackMaterials }, tell, washbacksFit),
+    mashTuns: readGroups(ownValue(data, 'mashTuns'), 'Mash tun', tunFields, {}, tell),
+    washbacks: readGroups(ownValue(data, 'washbacks'), 'Washback', washbackFields, { material: washbackMaterials }, tell, washbacksFit),
     shortFermentation: single('shortFermentation'),
     weekendFermentation: single('weekendFermentation'),
     washCharger: holding('washCharger'),

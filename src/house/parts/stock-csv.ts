@@ -3,11 +3,11 @@ import { formatNumber } from '../../core/format.ts';
 import { isRefusal } from '../../core/refusal.ts';
 import { readQuantity } from '../../core/reading/quantity.ts';
 import { rowsOf, separatorOf, separators } from '../../core/reading/separated.ts';
-import { shown } from '../../core/shown.ts';
+import { quotedGiven } from '../../core/quoted-given.ts';
 import { isDay } from '../../core/stock/days.ts';
 import {
-  fieldNames,
-  fields,
+  groupFieldNames,
+  groupFields,
   type CaskGroup,
   type GroupField,
   type FieldName,
@@ -15,9 +15,9 @@ import {
 import { mergeAlike } from '../../core/stock/merge.ts';
 import { readGroup, type Fault, type GroupRead } from '../../core/stock/read-group.ts';
 import { namedSizes } from '../../core/stock/sizes.ts';
-import { MOST_GROUPS, rowProblem } from './stock.ts';
+import { MOST_CASK_GROUPS, rowProblem } from './stock.ts';
 
-export const MOST_TEXT = 1_000_000; // characters or bytes of a table
+export const LONGEST_TABLE = 1_000_000; // characters or bytes of a table
 const MOST_TOLD = 40; // rows that are each told in a sentence; of the others the numbers
 
 export interface TableRead {
@@ -28,14 +28,14 @@ export interface TableRead {
 }
 
 /** The register as rows, headings first. Days stand as 2016-03-14, choices in words, and what is not known is empty. */
-export function tableOf(groups: readonly CaskGroup[]): readonly (readonly (string | number)[])[] {
+export function stockTable(groups: readonly CaskGroup[]): readonly (readonly (string | number)[])[] {
   const cell = (group: CaskGroup, name: FieldName) => {
-    const [field, value]: [GroupField, string | number | undefined] = [fields[name], group[name]];
+    const [field, value]: [GroupField, string | number | undefined] = [groupFields[name], group[name]];
     return value === undefined ? '' : field.is === 'choice' ? field.options[value]! : value;
   };
   return [
-    fieldNames.map((name) => fields[name].label),
-    ...groups.map((group) => fieldNames.map((name) => cell(group, name))),
+    groupFieldNames.map((name) => groupFields[name].label),
+    ...groups.map((group) => groupFieldNames.map((name) => cell(group, name))),
   ];
 }
 
@@ -46,9 +46,9 @@ const unitless = (text: string) => bare(text.replace(/\(.*?\)|,.*$/gu, ''));
 
 /** The field that a heading names: in full, or without its unit where only one field has that name. */
 function fieldNamed(heading: string): FieldName | undefined {
-  const full = fieldNames.find((name) => bare(fields[name].label) === bare(heading));
+  const full = groupFieldNames.find((name) => bare(groupFields[name].label) === bare(heading));
   if (full) return full;
-  const same = fieldNames.filter((name) => unitless(fields[name].label) === bare(heading));
+  const same = groupFieldNames.filter((name) => unitless(groupFields[name].label) === bare(heading));
   return same.length === 1 ? same[0] : undefined;
 }
 
@@ -65,7 +65,7 @@ const BRITISH = /^(\d{1,2})[/.](\d{1,2})[/.](\d{4})$/;
 
 /** A cell as the value of its field; what cannot be read stays as it is, for the reader of groups to refuse by name. */
 function valueOf(name: FieldName, text: string): unknown {
-  const field: GroupField = fields[name];
+  const field: GroupField = groupFields[name];
   if (name === 'size' && Object.hasOwn(sizes, bare(text))) return sizes[bare(text)];
   if (field.is === 'number') {
     const read = readQuantity(text, { kind: field.kind });
@@ -92,12 +92,12 @@ function listed(rows: readonly number[]): string {
 }
 
 /** Reads one group from texts as they stand in the fields of a form, by the same rules as the cells of a table. */
-export function readTexts(
+export function readGroupTexts(
   texts: Readonly<Partial<Record<FieldName, string>>>,
   opened?: number,
   today?: string,
 ): GroupRead {
-  const told = fieldNames.filter((name) => (texts[name] ?? '').trim() !== '');
+  const told = groupFieldNames.filter((name) => (texts[name] ?? '').trim() !== '');
   const given = Object.fromEntries(told.map((name) => [name, valueOf(name, texts[name]!.trim())]));
   return readGroup(given, opened, today);
 }
@@ -108,25 +108,27 @@ const unread = (problem: string): TableRead => ({ groups: [], problems: [problem
  * Reads a table with headings in plain words, with commas, semicolons or tabs between its cells. Days are ISO 8601,
  * 2016-03-14, or day/month/year, 14/03/2016, never month first. Rows are numbered as a spreadsheet numbers them.
  */
-export function readTable(text: string, opened?: number, today?: string): TableRead {
-  if (text.length > MOST_TEXT)
+export function readStockTable(text: string, opened?: number, today?: string): TableRead {
+  if (text.length > LONGEST_TABLE)
     return unread(
-      `The table is ${text.length} characters long; it can have up to ${MOST_TEXT}. Nothing was changed.`,
+      `The table is ${text.length} characters long; it can have up to ${LONGEST_TABLE}. Nothing was changed.`,
     );
   const separator = separatorOf(text);
   const [headings = [], ...rows] = rowsOf(text, separator);
   const columns = headings.map((heading) => fieldNamed(heading));
-  const missing = fieldNames.filter((name) => fields[name].needed && !columns.includes(name));
+  const missing = groupFieldNames.filter((name) => groupFields[name].needed && !columns.includes(name));
   if (missing.length > 0)
     return unread(
-      `The first row must name the columns; there is none for ${missing.map((name) => `“${fields[name].label}”`).join(', ')}.`,
+      `The first row must name the columns; there is none for ${missing.map((name) => `“${groupFields[name].label}”`).join(', ')}.`,
     );
   const problems: string[] = [];
   columns.forEach((name, i) => {
     if (name === undefined && headings[i]!.trim() !== '')
-      problems.push(`The column “${shown(headings[i])}” is not one of the register’s and would not be kept.`);
+      problems.push(
+        `The column “${quotedGiven(headings[i])}” is not one of the register’s and would not be kept.`,
+      );
     else if (name !== undefined && columns.indexOf(name) !== i)
-      problems.push(`The column “${fields[name].label}” is there twice; the first is read.`);
+      problems.push(`The column “${groupFields[name].label}” is there twice; the first is read.`);
   });
   const bad: number[] = [];
   const refuse = (row: number, name: unknown, faults: readonly Pick<Fault, 'says'>[]) => {
@@ -142,7 +144,7 @@ export function readTable(text: string, opened?: number, today?: string): TableR
       const cell = cells[at]?.trim() ?? '';
       if (name === undefined || cell === '' || columns.indexOf(name) !== at) return;
       given[name] = valueOf(name, cell);
-      if (fields[name].is === 'day' && !isDay(cell) && isDay(String(given[name]))) british++;
+      if (groupFields[name].is === 'day' && !isDay(cell) && isDay(String(given[name]))) british++;
     });
     const read = readGroup(given, opened, today);
     const over = cells.slice(columns.length).some((cell) => cell.trim() !== '');
@@ -151,18 +153,18 @@ export function readTable(text: string, opened?: number, today?: string): TableR
     else groups.push(read.group);
   });
   if (bad.length > 0) problems.push(`These rows cannot be taken either: ${listed(bad)}.`);
-  const kept = groups.length > MOST_GROUPS ? mergeAlike(groups) : groups;
+  const kept = groups.length > MOST_CASK_GROUPS ? mergeAlike(groups) : groups;
   const together =
     kept === groups
       ? ''
       : ` ${formatNumber(groups.length, 0)} rows make ${formatNumber(kept.length, 0)} groups: casks of one size, wood, fill, store and year stand as one, with the mean of their fillings; names of single casks are not kept.`;
-  if (kept.length > MOST_GROUPS)
+  if (kept.length > MOST_CASK_GROUPS)
     problems.push(
-      `The register keeps ${MOST_GROUPS} groups; the table has ${kept.length}, casks that are alike put together.`,
+      `The register keeps ${MOST_CASK_GROUPS} groups; the table has ${kept.length}, casks that are alike put together.`,
     );
   const days = british > 0 ? 'Days such as 04/03/2016 were read as day, month, year.' : 'Days were read as year, month, day.'; // prettier-ignore
   return {
-    groups: kept.slice(0, MOST_GROUPS),
+    groups: kept.slice(0, MOST_CASK_GROUPS),
     problems,
     how: `Read with ${separators[separator]} between the cells. ${days}${together}`,
   };

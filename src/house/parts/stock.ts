@@ -1,11 +1,11 @@
 // The part “stock”: the register of casks by group, and what is known of casks and spirit that it does not list.
 import { isData } from '../../core/reading/data.ts';
-import { allowed } from '../../core/format.ts';
-import { shown, wasGiven } from '../../core/shown.ts';
+import { allowedInWords } from '../../core/format.ts';
+import { quotedGiven, wasGiven } from '../../core/quoted-given.ts';
 import type { Unlisted } from '../../core/stock/counted.ts';
 import type { CaskGroup } from '../../core/stock/group.ts';
 import { readGroup, type Fault } from '../../core/stock/read-group.ts';
-import { few } from '../few.ts';
+import { fewProblems } from '../few-problems.ts';
 import type { HousePart } from './part.ts';
 
 export interface Stock extends Unlisted {
@@ -14,7 +14,7 @@ export interface Stock extends Unlisted {
   readonly groups: readonly CaskGroup[];
 }
 
-export const MOST_GROUPS = 500; // of up to 700 characters each, within what a house's text may be
+export const MOST_CASK_GROUPS = 500; // of up to 700 characters each, within what a house's text may be
 
 /** What stands beside the groups: all of it may be left out. */
 export const besideGroups = {
@@ -45,7 +45,7 @@ const besideNames = Object.keys(besideGroups) as readonly BesideName[];
 /** What is wrong with one of the figures beside the groups, or nothing. */
 export function besideProblem(name: BesideName, given: unknown): string | undefined {
   const { label, kind, range, whole } = besideGroups[name];
-  const can = name === 'opened' ? `it can be from ${range[0]} to ${range[1]}.` : allowed(kind, range);
+  const can = name === 'opened' ? `it can be from ${range[0]} to ${range[1]}.` : allowedInWords(kind, range);
   if (!(typeof given === 'number' && given >= range[0] && given <= range[1]))
     return wasGiven(label, given, can);
   return whole && given % 1 !== 0 ? wasGiven(label, given, 'it must be a whole number.') : undefined;
@@ -53,17 +53,17 @@ export function besideProblem(name: BesideName, given: unknown): string | undefi
 
 /** One sentence for a row that cannot be taken: its number, its name, its first fault, and whether there are more. */
 export function rowProblem(row: number, name: unknown, faults: readonly Pick<Fault, 'says'>[]): string {
-  const called = typeof name === 'string' && name !== '' ? ` (“${shown(name)}”)` : '';
+  const called = typeof name === 'string' && name !== '' ? ` (“${quotedGiven(name)}”)` : '';
   const more = faults.length > 1 ? ` It has ${faults.length - 1} more.` : '';
   return `Row ${row}${called}: ${faults[0]!.says}${more}`;
 }
 
-export const stock: HousePart<Stock> = {
+export const stockPart: HousePart<Stock> = {
   id: 'stock',
   title: 'Casks in store',
   empty: { groups: [] },
   read(data) {
-    if (!isData(data)) return { value: stock.empty, problems: ['Casks in store: this is no register.'] };
+    if (!isData(data)) return { value: stockPart.empty, problems: ['Casks in store: this is no register.'] };
     const problems: string[] = [];
     const sound = besideNames.filter((name) => {
       const problem = data[name] === undefined ? undefined : besideProblem(name, data[name]);
@@ -76,14 +76,14 @@ export const stock: HousePart<Stock> = {
     const rows: readonly unknown[] = Array.isArray(data['groups']) ? data['groups'] : [];
     if (data['groups'] !== undefined && !Array.isArray(data['groups']))
       problems.push(wasGiven('Casks in store', data['groups'], 'the groups must be a list.'));
-    if (rows.length > MOST_GROUPS)
-      problems.push(`The register has ${rows.length} groups; it keeps the first ${MOST_GROUPS}.`);
-    const groups = rows.slice(0, MOST_GROUPS).flatMap((row, i) => {
+    if (rows.length > MOST_CASK_GROUPS)
+      problems.push(`The register has ${rows.length} groups; it keeps the first ${MOST_CASK_GROUPS}.`);
+    const groups = rows.slice(0, MOST_CASK_GROUPS).flatMap((row, i) => {
       const read = readGroup(isData(row) ? row : {}, beside.opened);
       if ('group' in read) return [read.group];
       problems.push(rowProblem(i + 1, isData(row) ? row['name'] : undefined, read.faults));
       return [];
     });
-    return { value: { ...beside, groups }, problems: few(problems) };
+    return { value: { ...beside, groups }, problems: fewProblems(problems) };
   },
 };

@@ -1,5 +1,5 @@
 // How a still's vapour is condensed, beside its pot: an upright condenser, or a coil in a tub of water; nothing where nobody has said.
-import { vessels } from '../LineVessel.tsx';
+import { lineVessels } from '../LineVessel.tsx';
 import type { DrawnVessel } from '../../house/portrait-vessels.ts';
 
 /** What stands beside a still: a filled outline, its lines, and fine strokes. */
@@ -16,7 +16,7 @@ export function coolingOf({ shape, condenser }: DrawnVessel): Beside | undefined
   if (condenser === undefined || (shape !== 'wash-still' && shape !== 'spirit-still')) return undefined;
   if (condenser === 'shell-and-tube')
     return {
-      body: vessels[shape].beside!,
+      body: lineVessels[shape].beside!,
       lines: 'M99 34 h14 M99 106 h14 M113 100 h8 M113 40 h8 M101 120 V158 M111 120 V158 M97 158 h8 M107 158 h8',
       hatch: 'M102 34 V106 M104.5 34 V106 M107 34 V106 M109 34 V106 M110.500 34 V106 M112 34 V106',
     };

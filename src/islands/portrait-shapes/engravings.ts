@@ -1,6 +1,6 @@
 // Every vessel of the portrait as an engraving: the outlines of the live line's vessels, and those that it has not, each with its shade.
 import type { Shape } from '../../house/portrait-vessels.ts';
-import { vessels } from '../LineVessel.tsx';
+import { lineVessels } from '../LineVessel.tsx';
 import { sacks } from './sacks.ts';
 import { safe } from './safe.ts';
 import { level, upright } from './shade.ts';
@@ -16,10 +16,10 @@ export interface Engraving {
   /** Cut off at the body. */
   readonly shade: string;
 }
-export const [ACROSS, UP] = [130, 162]; // units
+export const [ENGRAVING_WIDTH, ENGRAVING_HEIGHT] = [130, 162]; // units
 
-const without = (what: keyof typeof vessels) => {
-  const { body, lines, hatch } = vessels[what];
+const without = (what: keyof typeof lineVessels) => {
+  const { body, lines, hatch } = lineVessels[what];
   return { body, lines, hatch };
 };
 

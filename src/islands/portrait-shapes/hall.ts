@@ -31,7 +31,7 @@ export function slatesOf({ left, right, ridge, ceiling }: Hall): string {
 export const ventAt = (x: number, { ridge }: Hall): string =>
   `M${x - 4} ${ridge} V${ridge - 3.4} H${x + 4} V${ridge} M${x - 5.4} ${ridge - 3.4} L${x} ${ridge - 7} L${x + 5.4} ${ridge - 3.4}Z M${x - 4} ${ridge - 2.3} h8 M${x - 4} ${ridge - 1.2} h8`;
 
-export const wallsOf = ({ left, right, ceiling, floor }: Hall): string =>
+export const hallWalls = ({ left, right, ceiling, floor }: Hall): string =>
   `M${left - WALL} ${ceiling} V${floor} H${left} V${ceiling}Z M${right} ${ceiling} V${floor} H${right + WALL} V${ceiling}Z`;
 
 /** Stones of the end walls, and the inner walls' two faces with strokes between. */

@@ -1,6 +1,6 @@
 // What a number draws for a shift of two casks: the other store, the age wanted, a leak. How often and how hard has no source: it is an exercise.
 import type { CasksEvents } from '../../core/shift/casks/rig.ts';
-import { drawing, round } from '../seed.ts';
+import { seededDrawing, roundedTo } from '../seed.ts';
 
 /** The second store of a round: its name, temperature, °C, and humidity, %. The first is the house's own. */
 export interface DrawnStores extends CasksEvents {
@@ -14,12 +14,12 @@ const STORES = [
 ] as const; // temperatures and humidities are of usual stores, from memory
 
 export function drawCasks(seed: number, filling: number): DrawnStores {
-  const { random, between } = drawing(seed, 3_000_000 + filling); // not the numbers of the other shifts
+  const { random, between } = seededDrawing(seed, 3_000_000 + filling); // not the numbers of the other shifts
   const [name, warm, damp] = STORES[Math.floor(random() * STORES.length)]!;
   const store = {
     name,
-    temperature: round(between(warm[0], warm[1]), 0),
-    humidity: round(between(damp[0], damp[1]), 0),
+    temperature: roundedTo(between(warm[0], warm[1]), 0),
+    humidity: roundedTo(between(damp[0], damp[1]), 0),
   };
   const age = 12 * Math.round(between(6, 11));
   const slack: readonly [number, number] = [Math.round(between(18, 30)), Math.round(between(18, 30))];
@@ -27,7 +27,7 @@ export function drawCasks(seed: number, filling: number): DrawnStores {
   const leak = {
     cask,
     from: Math.round(between(0.2, 0.7) * age),
-    litres: round(between(0.2, 0.5), 2),
+    litres: roundedTo(between(0.2, 0.5), 2),
   } as const;
   const asks = { at: Math.round(between(0.3, 0.9) * age) };
   return { store, age, slack, leak, ...(random() < 0.6 && { asks }) };

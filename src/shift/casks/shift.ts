@@ -46,7 +46,7 @@ export const houseOfCasks = (name: string, { house, filling }: Line): CasksHouse
 });
 
 /** What a round is about, and what is drawn for it. */
-export function roundOf({ house, seed, done }: Pick<CasksShift, 'house' | 'seed' | 'done'>) {
+export function roundOfCasks({ house, seed, done }: Pick<CasksShift, 'house' | 'seed' | 'done'>) {
   const { store, ...events } = drawCasks(seed, done.length + 1);
   const setup: CasksSetup = {
     filling: { volume: litres20(CASK), strength: strength(house.strength) },

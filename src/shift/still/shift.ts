@@ -46,7 +46,7 @@ export interface OwnStill {
 const USUAL_HOURS = 8; // h of a spirit still where no plant tells; common practice
 
 /** The house of the page for a shift: one charge of its spirit still, with the low wines that belong to it. */
-export function houseOfShift(name: string, { house, round }: Line, still: OwnStill | undefined): ShiftHouse {
+export function houseOfStill(name: string, { house, round }: Line, still: OwnStill | undefined): ShiftHouse {
   const holds = still?.charge ?? round.charge.volume;
   const part = Math.min(1, holds / round.charge.volume);
   const comes = round.between?.onward ?? round.lowWines;
@@ -68,17 +68,17 @@ export function houseOfShift(name: string, { house, round }: Line, still: OwnSti
 const empty = ({ strength }: Spirit): Spirit => ({ volume: litres20(0), strength });
 
 /** A shift that begins with empty receivers: its first charge is low wines alone. */
-export function firstShift(seed: number, house: ShiftHouse): StillShift {
+export function firstStillShift(seed: number, house: ShiftHouse): StillShift {
   const { charge, waits } = nextCharge(house.lowWines, [], house.limit, house.holds);
   return { seed, house, charge, waits: waits.volume > 0 ? waits : empty(charge), done: [], log: [], step: 0 };
 }
 
 /** The next charge of a shift: what a charge sent back goes in with the next low wines. */
-export function nextOf(shift: StillShift, made: ChargeDone): StillShift {
+export function nextOfShift(shift: StillShift, made: ChargeDone): StillShift {
   const { lowWines, limit, holds } = shift.house;
   const { charge, waits } = nextCharge(lowWines, [made.back, shift.waits], limit, holds);
   return { ...withNext(shift, made), charge, waits };
 }
 
 /** What a rig is made from. */
-export const setupOf = ({ house: { reflux, pressure, cuts, hours }, charge }: StillShift): ShiftSetup => ({ charge, reflux, pressure, cuts, hours }); // prettier-ignore
+export const setupOfStill = ({ house: { reflux, pressure, cuts, hours }, charge }: StillShift): ShiftSetup => ({ charge, reflux, pressure, cuts, hours }); // prettier-ignore

@@ -52,7 +52,7 @@ export function weakOf({ done }: Pick<TunShift, 'done'>): Runoff {
 }
 
 /** What a rig is made from. */
-export const setupOf = ({ house, done }: Pick<TunShift, 'house' | 'done'>): TunSetup => ({
+export const setupOfTun = ({ house, done }: Pick<TunShift, 'house' | 'done'>): TunSetup => ({
   bed: {
     malt: kilograms(house.malt),
     moisture: percent(house.moisture),

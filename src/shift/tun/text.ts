@@ -1,8 +1,8 @@
 // A shift at a mash tun as text, version 2, which has what the grains keep: its house, its actions and its rounds.
-import { own, type Data } from '../../core/reading/data.ts';
+import { ownValue, type Data } from '../../core/reading/data.ts';
 import { isMark } from '../../core/shift/course.ts';
-import { isLiquor, runsTo, tunCourse, type Action } from '../../core/shift/tun/act.ts';
-import { decodeKept, encodeKept, numbers, readCommon, readName, record, Unread, type TextForm } from '../text.ts'; // prettier-ignore
+import { isLiquorTemperature, runsTo, tunCourse, type Action } from '../../core/shift/tun/act.ts';
+import { decodeKept, encodeKept, givenNumbers, readCommon, readName, givenRecord, Unread, type TextForm } from '../text.ts'; // prettier-ignore
 import type { TunDone, TunHouse, TunShift } from './shift.ts';
 
 const figures = { malt: [10, 100_000], moisture: [0, 8], extract: [50, 90], ratio: [1, 10], mash: [50, 75], second: [50, 100], last: [50, 100], collects: [20, 500_000], kept: [0.01, 10] } as const; // prettier-ignore
@@ -20,13 +20,13 @@ const plain = [
 ] as const;
 
 function readHouse(given: unknown): TunHouse {
-  const { name, ...rest } = record('The house', given, ['name', ...Object.keys(figures)]);
-  return { name: readName(name), ...numbers('The house', rest, figures) };
+  const { name, ...rest } = givenRecord('The house', given, ['name', ...Object.keys(figures)]);
+  return { name: readName(name), ...givenNumbers('The house', rest, figures) };
 }
 
 function readAction(data: Data): Action | undefined {
-  const [what, to] = ['do', 'to'].map((key) => own(data, key));
-  if (what === 'liquor' && typeof to === 'number' && isLiquor(to)) return { do: what, to };
+  const [what, to] = ['do', 'to'].map((key) => ownValue(data, key));
+  if (what === 'liquor' && typeof to === 'number' && isLiquorTemperature(to)) return { do: what, to };
   if (what === 'valve' && typeof to === 'number' && isMark(to)) return { do: what, to };
   const goes = runsTo.find((each) => each === to);
   if (what === 'run' && goes) return { do: what, to: goes };
@@ -35,7 +35,7 @@ function readAction(data: Data): Action | undefined {
 }
 
 function readDone(given: unknown): TunDone {
-  const done = numbers('A mash', given, made);
+  const done = givenNumbers('A mash', given, made);
   if (!Number.isInteger(done.score)) throw new Unread('Points are whole.');
   return done;
 }

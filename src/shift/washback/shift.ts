@@ -35,7 +35,7 @@ export const houseOfWashback = (name: string, { house }: Line): WashbackHouse =>
 });
 
 /** What a rig is made from. */
-export const setupOf = ({ house }: WashbackShift): WashbackSetup => ({
+export const setupOfWashback = ({ house }: WashbackShift): WashbackSetup => ({
   wort: { volume: litres20(house.volume), gravity: gravity(house.gravity) },
   final: gravity(house.final),
   hours: hours(house.hours),

@@ -3,18 +3,18 @@ import { expect, test } from 'vitest';
 import { replay, type Logged } from '../../../src/core/shift/course.ts';
 import {
   casksCourse,
-  unaccounted,
+  unaccountedInCask,
   type Action,
   type CasksState,
 } from '../../../src/core/shift/casks/course.ts';
 import {
-  bottlesOf,
-  rigFor,
+  bottlesInCask,
+  rigOfCasks,
   type CasksEvents,
   type CasksSetup,
   type Rig,
 } from '../../../src/core/shift/casks/rig.ts';
-import { points, scoreOf } from '../../../src/core/shift/casks/score.ts';
+import { casksPoints, scoreOfCasks } from '../../../src/core/shift/casks/score.ts';
 import { amountsOf, portionOf } from '../../../src/core/spirit/amounts.ts';
 import { celsius, litres20, percent, quantity, strength } from '../../../src/core/quantity.ts';
 import { answer, apart } from '../draw.ts';
@@ -40,8 +40,8 @@ const events: CasksEvents = {
   leak: { cask: 0, from: 60, litres: 0.5 },
   asks: { at: 30 },
 };
-const rig = answer(rigFor(setup, events));
-const tight = answer(rigFor(setup, { ...events, leak: { ...events.leak, from: 400 } }));
+const rig = answer(rigOfCasks(setup, events));
+const tight = answer(rigOfCasks(setup, { ...events, leak: { ...events.leak, from: 400 } }));
 
 /** Lets the months go, with what is done at each. */
 function play(own: Rig, months: number, at: (state: CasksState) => readonly Action[] = () => []) {
@@ -61,7 +61,7 @@ const regauge: Action = { do: 'regauge', cask: 0 };
 test('filled is in the cask, in the air, on the floor, in samples and in the vat, to 1e-9', () => {
   const { state } = play(rig, 150, ({ step }) => (step === 100 ? [regauge, { do: 'mend', cask: 0 }] : step === 130 ? [{ do: 'bottle', cask: 1 }] : []));
   for (const i of [0, 1] as const) {
-    const { ethanol, water } = unaccounted(rig, state, i);
+    const { ethanol, water } = unaccountedInCask(rig, state, i);
     expect(Math.abs(ethanol)).toBeLessThan(1e-9);
     expect(Math.abs(water)).toBeLessThan(1e-9);
   }
@@ -103,15 +103,15 @@ test('a leak shows to the hand after two months and in a regauge when it is more
 
 test('bottles are those of a hand sum, and none of a cask weaker than the bottle', () => {
   // 199 L at 63.5 % vol hold 126.37 L of pure alcohol, 274.7 L at 46 % vol: 392 bottles of 70 cL.
-  expect(bottlesOf(setup, amountsOf({ volume: litres20(200), strength: strength(63.5) }))).toBe(392);
-  expect(bottlesOf(setup, amountsOf({ volume: litres20(200), strength: strength(45) }))).toBe(0);
+  expect(bottlesInCask(setup, amountsOf({ volume: litres20(200), strength: strength(63.5) }))).toBe(392);
+  expect(bottlesInCask(setup, amountsOf({ volume: litres20(200), strength: strength(45) }))).toBe(0);
 });
 
 test('bottled young is a fault, a flame a danger; looked after in time it has all its points', () => {
   const young = play(rig, 100, ({ step }) => (step === 100 ? [{ do: 'bottle', cask: 0 }] : [])).state;
   expect(young.wrong.map(({ id }) => id)).toEqual(['young']);
   const flame = play(rig, 31, ({ isAsked }) => (isAsked ? [{ do: 'flame' }] : [])).state;
-  expect(scoreOf(rig, flame).rows.find(({ id }) => id === 'danger')!.points).toBe(-20);
+  expect(scoreOfCasks(rig, flame).rows.find(({ id }) => id === 'danger')!.points).toBe(-20);
   const well = play(rig, 130, (state) => {
     if (state.isAsked) return [{ do: 'refuse' }];
     if (state.step === 63) return [{ do: 'look', cask: 0 }, { do: 'mend', cask: 0 }];
@@ -119,12 +119,12 @@ test('bottled young is a fault, a flame a danger; looked after in time it has al
     return [];
   });
   expect(well.state.isDone).toBe(true);
-  expect(scoreOf(rig, well.state).total).toBe(100);
-  expect(Object.values(points).reduce((sum, each) => sum + each, 0)).toBe(100);
+  expect(scoreOfCasks(rig, well.state).total).toBe(100);
+  expect(Object.values(casksPoints).reduce((sum, each) => sum + each, 0)).toBe(100);
   expect(replay(casksCourse, rig, well.log, 360)).toEqual(well.state);
 }); // prettier-ignore
 
 test('a filling weaker than the bottle, and an age at which nothing is left, are refused', () => {
-  expect(rigFor({ ...setup, strength: strength(70) }, events)).toHaveProperty('refused');
-  expect(rigFor({ ...setup, alcoholLoss: percent(25) }, events)).toHaveProperty('refused');
+  expect(rigOfCasks({ ...setup, strength: strength(70) }, events)).toHaveProperty('refused');
+  expect(rigOfCasks({ ...setup, alcoholLoss: percent(25) }, events)).toHaveProperty('refused');
 });

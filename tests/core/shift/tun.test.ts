@@ -1,41 +1,41 @@
 // A mash by hand and by the book's batch sum of waters, which shares no code with the clock: mass to 1e-9, heat, the bed; and replay.
 import { expect, test } from 'vitest';
 import { replay, type Logged } from '../../../src/core/shift/course.ts';
-import { act, sampleOf, tunCourse, wortOf, type Action } from '../../../src/core/shift/tun/act.ts';
-import { rigFor, type Rig, type TunEvents } from '../../../src/core/shift/tun/rig.ts';
-import { points, scoreOf } from '../../../src/core/shift/tun/score.ts';
-import { begin, type TunState } from '../../../src/core/shift/tun/state.ts';
-import { step, unaccounted } from '../../../src/core/shift/tun/step.ts';
+import { actAtTun, sampleOfWort, tunCourse, wortOf, type Action } from '../../../src/core/shift/tun/act.ts';
+import { rigOfTun, type Rig, type TunEvents } from '../../../src/core/shift/tun/rig.ts';
+import { tunPoints, scoreOfTun } from '../../../src/core/shift/tun/score.ts';
+import { beginTun, type TunState } from '../../../src/core/shift/tun/state.ts';
+import { stepTun, unaccountedInTun } from '../../../src/core/shift/tun/step.ts';
 import { returnWeakWorts } from '../../../src/core/mashing/returned-worts.ts';
 import { rescueWater } from '../../../src/core/mashing/rescue.ts';
 import { celsius, litres, litresPerKilogram, percent } from '../../../src/core/quantity.ts';
 import { line } from '../../../src/core/line/line.ts';
 import { builtInHouse } from '../../../src/house/figures.ts';
-import { houseOfTun, setupOf, type TunDone } from '../../../src/shift/tun/shift.ts';
+import { houseOfTun, setupOfTun, type TunDone } from '../../../src/shift/tun/shift.ts';
 import { answer, apart } from '../draw.ts';
 
 const house = houseOfTun('Harrowmere', answer(line(builtInHouse)));
 const calm: TunEvents = { grist: 15, stands: 1.2, converts: 20, jar: 25 };
-const rigged = (events: Partial<TunEvents> = {}, done: readonly TunDone[] = []): Rig => answer(rigFor(setupOf({ house, done }), { ...calm, ...events })); // prettier-ignore
+const rigged = (events: Partial<TunEvents> = {}, done: readonly TunDone[] = []): Rig => answer(rigOfTun(setupOfTun({ house, done }), { ...calm, ...events })); // prettier-ignore
 
 /** Mashes by rule: iodine, then slowly off at a mark; each water once the one before has drained; reads twice. */
 function play(rig: Rig, valve = 4) {
-  let state = begin(rig);
+  let state = beginTun(rig);
   const log: Logged<Action>[] = [];
   const states: TunState[] = [];
   const does = (action: Action) => {
     log.push({ step: state.step, action });
-    ({ state } = act(rig, state, action));
+    ({ state } = actAtTun(rig, state, action));
   };
   const read = () => {
-    const jar = answer(sampleOf(rig, state));
+    const jar = answer(sampleOfWort(rig, state));
     does({ do: 'read', read: jar.stands, corrected: jar.was });
   };
   does({ do: 'liquor', to: Math.round(2 * rig.goal.strike) / 2 });
   does({ do: 'mash-in' });
   while (!state.isDone && state.step < 1500) {
     const before = state;
-    state = step(rig, state);
+    state = stepTun(rig, state);
     states.push(state);
     const now = (id: string) => state.happened.slice(before.happened.length).some((each) => each.id === id);
     if (state.converted === 1 && before.converted < 1) {
@@ -65,7 +65,7 @@ const played = play(rig);
 
 test('no water and no extract is gained or lost, to 1e-9, at any step', () => {
   for (const state of [...played.states.filter(({ step }) => step % 20 === 0), played.state]) {
-    const { water, extract } = unaccounted(rig, state);
+    const { water, extract } = unaccountedInTun(rig, state);
     expect(Math.abs(water) / rig.waters[0]).toBeLessThan(1e-9);
     expect(Math.abs(extract) / rig.extract).toBeLessThan(1e-9);
   }
@@ -111,7 +111,7 @@ test('the mash stands where the heat of grist and water puts it, and water to wa
     0.15,
   );
   const cold: TunState = { ...stood, temperature: 62, comes: 0 };
-  const warmed = act(rig, cold, { do: 'warm' }).state;
+  const warmed = actAtTun(rig, cold, { do: 'warm' }).state;
   const standing = { malt: rig.setup.bed.malt, water: litres(cold.mobile.water + cold.kept.water), maltMoisture: percent(4.5), temperature: celsius(62) }; // prettier-ignore
   expect(apart(answer({ litres: rescueWater(standing, celsius(warmed.temperature), celsius(90)) } as { litres: number }).litres, warmed.extra)).toBeLessThan(1e-9); // prettier-ignore
 });
@@ -121,12 +121,12 @@ test('drawn too fast the bed sets, draws no more by force, and underletting free
   const ids = at.state.wrong.map(({ id }) => id);
   expect(ids).toContain('set-bed');
   const set = at.states.find(({ isSet }) => isSet)!;
-  const pulled = step(rig, act(rig, { ...set, valve: 5 }, { do: 'valve', to: 8 }).state);
+  const pulled = stepTun(rig, actAtTun(rig, { ...set, valve: 5 }, { do: 'valve', to: 8 }).state);
   expect(pulled.flow).toBe(0);
   expect(pulled.wrong.map(({ id }) => id)).toContain('forced');
-  const shut = act(rig, set, { do: 'valve', to: 0 }).state;
-  const freed = act(rig, shut, { do: 'underlet' }).state;
-  const runs = step(rig, act(rig, freed, { do: 'valve', to: 3 }).state);
+  const shut = actAtTun(rig, set, { do: 'valve', to: 0 }).state;
+  const freed = actAtTun(rig, shut, { do: 'underlet' }).state;
+  const runs = stepTun(rig, actAtTun(rig, freed, { do: 'valve', to: 3 }).state);
   expect(freed.isSet).toBe(false);
   expect(runs.flow).toBeGreaterThan(0.4 * rig.usual);
   expect(played.state.wrong).toEqual([]);
@@ -134,17 +134,20 @@ test('drawn too fast the bed sets, draws no more by force, and underletting free
 
 test('wort taken before the iodine is clear, or cloudy, is a fault; nobody reaches in', () => {
   const mashed = played.states.find(({ happened }) => happened.some(({ id }) => id === 'mashed'))!;
-  let state = act(rig, act(rig, mashed, { do: 'run', to: 'washback' }).state, { do: 'valve', to: 2 }).state;
-  expect(act(rig, mashed, { do: 'iodine' }).says).toContain('blue-black');
-  state = step(rig, state);
+  let state = actAtTun(rig, actAtTun(rig, mashed, { do: 'run', to: 'washback' }).state, {
+    do: 'valve',
+    to: 2,
+  }).state;
+  expect(actAtTun(rig, mashed, { do: 'iodine' }).says).toContain('blue-black');
+  state = stepTun(rig, state);
   expect(state.wrong.map(({ id }) => id).toSorted()).toEqual(['blue', 'cloudy']);
-  expect(act(rig, mashed, { do: 'let-in' }).state.wrong.map(({ id }) => id)).toEqual(['let-in']);
+  expect(actAtTun(rig, mashed, { do: 'let-in' }).state.wrong.map(({ id }) => id)).toEqual(['let-in']);
 });
 
 test('a mash by the house’s rule has nearly all its points, and the parts make a hundred', () => {
-  expect(Object.values(points).reduce((sum, each) => sum + each, 0)).toBe(100);
-  expect(scoreOf(rig, played.state).total).toBeGreaterThanOrEqual(95);
-  expect(scoreOf(rig, begin(rig)).total).toBe(0);
+  expect(Object.values(tunPoints).reduce((sum, each) => sum + each, 0)).toBe(100);
+  expect(scoreOfTun(rig, played.state).total).toBeGreaterThanOrEqual(95);
+  expect(scoreOfTun(rig, beginTun(rig)).total).toBe(0);
 });
 
 test('round by round the weak wort comes to the balance that is solved at once', () => {
@@ -169,10 +172,10 @@ test('the log replays to the same mash', () => {
 
 test('somebody asks to reach in at the minute that was drawn, once', () => {
   const asked = rigged({ asks: { at: 30 } }); // 60 steps of half a minute
-  let state = begin(asked);
+  let state = beginTun(asked);
   const times = () => state.happened.filter(({ id }) => id === 'asks').length;
   for (const [steps, told] of [[59, 0], [60, 1], [70, 1]] as const) {
-    while (state.step < steps) state = step(asked, state);
+    while (state.step < steps) state = stepTun(asked, state);
     expect([steps, times(), state.isAsked]).toEqual([steps, told, told === 1]);
   }
 }); // prettier-ignore

@@ -1,40 +1,51 @@
 // A washback by hand and by the book's closed forms: mass to 1e-9, heat, the S of Reid et al., the gas of a room; and replay.
 import { expect, test } from 'vitest';
 import { replay, type Logged } from '../../../src/core/shift/course.ts';
-import { act, sampleOf, washbackCourse, type Action } from '../../../src/core/shift/washback/act.ts';
+import {
+  actAtWashback,
+  sampleOfWash,
+  washbackCourse,
+  type Action,
+} from '../../../src/core/shift/washback/act.ts';
 import {
   houseAt,
-  rigFor,
-  STEP,
+  rigOfWashback,
+  WASHBACK_STEP,
   type Rig,
   type WashbackEvents,
 } from '../../../src/core/shift/washback/rig.ts';
-import { points, scoreOf } from '../../../src/core/shift/washback/score.ts';
-import { begin, type WashbackState } from '../../../src/core/shift/washback/state.ts';
-import { gravityAt, hourOf, step, washOf } from '../../../src/core/shift/washback/step.ts';
+import { washbackPoints, scoreOfWashback } from '../../../src/core/shift/washback/score.ts';
+import { beginWashback, type WashbackState } from '../../../src/core/shift/washback/state.ts';
+import {
+  gravityAt,
+  hourSinceFirstWort,
+  stepWashback,
+  washOf,
+} from '../../../src/core/shift/washback/step.ts';
 import { jarOf } from '../../../src/core/shift/gravity-jar.ts';
 import { celsius, gravity, hours, kilograms, litres20 } from '../../../src/core/quantity.ts';
 import { answer, apart } from '../draw.ts';
 
 const setup = { wort: { volume: litres20(7500), gravity: gravity(1.058) }, final: gravity(0.998), hours: hours(72), set: celsius(19), yeast: kilograms(30) }; // prettier-ignore
 const calm: WashbackEvents = { air: 15, hasCoil: false, lively: 0.9, jar: 0, charger: 0 };
-const rigged = (events: Partial<WashbackEvents> = {}): Rig => answer(rigFor(setup, { ...calm, ...events }));
+const rigged = (events: Partial<WashbackEvents> = {}): Rig =>
+  answer(rigOfWashback(setup, { ...calm, ...events }));
 
 /** Runs a washback: yeast in once all the wort is there, what is asked for at its hour, handed over at the end. */
 function play(rig: Rig, at: Readonly<Record<number, readonly (Action | 'read')[]>> = {}, until = 72) {
-  let state = begin(rig);
+  let state = beginWashback(rig);
   const log: Logged<Action>[] = [];
   const does = (action: Action) => {
     log.push({ step: state.step, action });
-    ({ state } = act(rig, state, action));
+    ({ state } = actAtWashback(rig, state, action));
   };
   const states: WashbackState[] = [];
-  while (hourOf(state) < until - 1e-9) {
-    state = step(rig, state);
+  while (hourSinceFirstWort(state) < until - 1e-9) {
+    state = stepWashback(rig, state);
     states.push(state);
-    if (state.step === 3 / STEP) does({ do: 'pitch' });
-    for (const action of at[Math.round(state.step * STEP * 100) / 100] ?? []) {
-      const jar = action === 'read' ? answer(sampleOf(rig, state)) : undefined;
+    if (state.step === 3 / WASHBACK_STEP) does({ do: 'pitch' });
+    for (const action of at[Math.round(state.step * WASHBACK_STEP * 100) / 100] ?? []) {
+      const jar = action === 'read' ? answer(sampleOfWash(rig, state)) : undefined;
       does(jar ? { do: 'read', read: jar.stands, corrected: jar.was } : (action as Action));
     }
   }
@@ -59,7 +70,7 @@ test('wort in is wash, gas, yeast and what frothed over, to 1e-9, also when it f
 
 test('heat given is warming, what the room took and what the coil took, to 1e-9', () => {
   const cooled = play(rigged({ hasCoil: true }), { 12: [{ do: 'cooling', to: 4 }] }).state;
-  const start = quiet.states[3 / STEP - 1]!;
+  const start = quiet.states[3 / WASHBACK_STEP - 1]!;
   for (const state of [quiet.state, cooled]) {
     const warming = (rig.mass * 4 * (state.temperature - start.temperature)) / 1000; // 4.0 kJ/(kg K)
     const spent = state.lost - start.lost + state.cooled - start.cooled;
@@ -75,7 +86,7 @@ test('with the house’s own settings the gravity falls along the S of Reid et a
   // 1 ÷ (1 + e^(−b (t − m))) with m 16 h and b 0.2, from the pitching; straight in degrees Plato by 1.058 → 14.28 and 0.998 → −0.51.
   const s = (t: number) => 1 / (1 + Math.exp(-0.2 * (t - 16)));
   for (const t of [8, 16, 24, 40, 60]) {
-    const state = quiet.states[(t + 3) / STEP - 1]!;
+    const state = quiet.states[(t + 3) / WASHBACK_STEP - 1]!;
     const part = (s(t) - s(0)) / (1 - s(0));
     // The room here is the house's own; the wort lost half a degree while it ran in, which slows it by some hundredths.
     expect(Math.abs(state.part - part)).toBeLessThan(0.03);
@@ -86,9 +97,9 @@ test('with the house’s own settings the gravity falls along the S of Reid et a
 }); // prettier-ignore
 
 test('twice the yeast is as far on as the house’s was ln 2 ÷ b later', () => {
-  const double = { ...begin(rig), filled: rig.mass, dose: 10, step: 3 / STEP };
-  let [two, one] = [double, { ...double, dose: 5 }].map((each) => act(rig, each as WashbackState, { do: 'pitch' }).state) as [WashbackState, WashbackState]; // prettier-ignore
-  for (let i = 0; i < 4 / STEP; i++) [two, one] = [step(rig, two), step(rig, one)];
+  const double = { ...beginWashback(rig), filled: rig.mass, dose: 10, step: 3 / WASHBACK_STEP };
+  let [two, one] = [double, { ...double, dose: 5 }].map((each) => actAtWashback(rig, each as WashbackState, { do: 'pitch' }).state) as [WashbackState, WashbackState]; // prettier-ignore
+  for (let i = 0; i < 4 / WASHBACK_STEP; i++) [two, one] = [stepWashback(rig, two), stepWashback(rig, one)];
   expect(two.odds - one.odds).toBeCloseTo(Math.log(2), 2); // a little more: it is warmer by then
   // By hand: odds of e^−3.2 = 0.0408 grow by e^0.8 to 0.0907, and twice 0.0408 to 0.1814; less what stood before hour 0.
   expect(Math.abs(one.part - 0.0458)).toBeLessThan(0.002);
@@ -100,7 +111,7 @@ test('without its fan the room fills as the gas comes, by the gas law and a sum 
   const [from, to] = [states.find(({ isFanOff }) => isFanOff)!, states.at(-1)!];
   // 44.01 kg of gas are 24.6 m³ at 26 °C. The room has 600 m³; its mixed air leaves as the gas and what little air come in: 134 and 12 m³/h.
   const came = ((to.gas - from.gas) / 44.01) * 24.6;
-  const left = ((134 + 12) / 600) * (to.step - from.step) * STEP * ((from.ppm + to.ppm) / 2);
+  const left = ((134 + 12) / 600) * (to.step - from.step) * WASHBACK_STEP * ((from.ppm + to.ppm) / 2);
   expect(apart(to.ppm - from.ppm, (1e6 * came) / 600 - left)).toBeLessThan(0.03);
   expect(to.happened.map(({ id }) => id)).toContain('alarm');
 });
@@ -109,32 +120,34 @@ test('nobody goes in unmeasured, nor above the limit; a reported fan runs again'
   const alarmed = play(rigged({ fan: { at: 16, mended: 1 } }), {}, 18);
   const ids = (state: WashbackState) => state.wrong.map(({ id }) => id);
   const own = rigged({ fan: { at: 16, mended: 1 } });
-  expect(ids(act(own, quiet.state, { do: 'go-in' }).state)).toEqual(['unmeasured']);
-  expect(ids(act(own, alarmed.state, { do: 'go-in' }).state)).toEqual(['went-in']);
-  const measured = act(own, quiet.state, { do: 'meter' }).state;
-  const inside = act(own, measured, { do: 'go-in' }).state;
+  expect(ids(actAtWashback(own, quiet.state, { do: 'go-in' }).state)).toEqual(['unmeasured']);
+  expect(ids(actAtWashback(own, alarmed.state, { do: 'go-in' }).state)).toEqual(['went-in']);
+  const measured = actAtWashback(own, quiet.state, { do: 'meter' }).state;
+  const inside = actAtWashback(own, measured, { do: 'go-in' }).state;
   expect(ids(inside)).toEqual([]);
-  expect(ids(act(own, inside, { do: 'go-in' }).state)).toEqual(['unmeasured']); // each entry has its own reading
-  expect(ids(act(own, step(own, step(own, measured)), { do: 'antifoam' }).state)).toEqual(['unmeasured']);
-  let state = act(own, alarmed.state, { do: 'report' }).state;
-  for (let i = 0; i < 6 / STEP; i++) state = step(own, state);
+  expect(ids(actAtWashback(own, inside, { do: 'go-in' }).state)).toEqual(['unmeasured']); // each entry has its own reading
+  expect(
+    ids(actAtWashback(own, stepWashback(own, stepWashback(own, measured)), { do: 'antifoam' }).state),
+  ).toEqual(['unmeasured']);
+  let state = actAtWashback(own, alarmed.state, { do: 'report' }).state;
+  for (let i = 0; i < 6 / WASHBACK_STEP; i++) state = stepWashback(own, state);
   expect(state.isFanOff).toBe(false);
   expect(state.ppm).toBeLessThan(5000);
-  expect(ids(act(own, quiet.state, { do: 'let-in' }).state)).toEqual(['climbed']);
+  expect(ids(actAtWashback(own, quiet.state, { do: 'let-in' }).state)).toEqual(['climbed']);
 });
 
 test('however often one tries to go in under one alarm, it is refused each time and counts once', () => {
   const own = rigged({ fan: { at: 16, mended: 1 } });
   let { state } = play(own, {}, 18);
   for (const what of ['go-in', 'meter', 'go-in', 'antifoam'] as const) {
-    const acted = act(own, state, { do: what });
+    const acted = actAtWashback(own, state, { do: what });
     expect(acted.isRefused ?? false).toBe(what !== 'meter');
     if (what !== 'meter') expect(acted.says).toContain('You stay out');
-    state = step(own, acted.state); // so that each is at another minute
+    state = stepWashback(own, acted.state); // so that each is at another minute
   }
   expect(state.wrong.map(({ id }) => id)).toEqual(['went-in']);
   expect(state.doses).toBe(0);
-  const { rows, wrong } = scoreOf(own, state);
+  const { rows, wrong } = scoreOfWashback(own, state);
   expect(rows.find(({ id }) => id === 'danger')?.points).toBe(-20);
   expect(wrong[0]?.why).toContain('refused');
   expect(wrong[0]?.why).not.toContain('entered');
@@ -142,16 +155,16 @@ test('however often one tries to go in under one alarm, it is refused each time 
 
 test('handed over while it works is a fault, and costs its alcohol; finished and read it has all its points', () => {
   const early = play(rig, {}, 30);
-  const given = act(rigged({ charger: -44 }), early.state, { do: 'hand-over' }).state;
+  const given = actAtWashback(rigged({ charger: -44 }), early.state, { do: 'hand-over' }).state;
   expect(given.wrong.map(({ id }) => id)).toEqual(['early']);
   const whole = play(rig, { 60: ['read'], 66: ['read'], 70: ['read'] });
   whole.does({ do: 'hand-over' });
   expect(whole.state.wrong).toEqual([]);
-  const done = act(rig, whole.state, { do: 'hand-over' }).state;
-  const score = scoreOf(rig, done);
+  const done = actAtWashback(rig, whole.state, { do: 'hand-over' }).state;
+  const score = scoreOfWashback(rig, done);
   expect(score.rows.filter(({ of, points }) => points < of).map(({ id }) => id)).toEqual([]);
   expect(score.total).toBe(100);
-  expect(Object.values(points).reduce((sum, each) => sum + each, 0)).toBe(100);
+  expect(Object.values(washbackPoints).reduce((sum, each) => sum + each, 0)).toBe(100);
 });
 
 test('the log replays to the same washback', () => {
@@ -167,14 +180,14 @@ test('a warm jar shows less than it has, by water’s own swelling', () => {
 });
 
 test('a washback that is none for a shift is refused in a sentence', () => {
-  expect(rigFor({ ...setup, hours: hours(12) }, calm)).toHaveProperty('refused');
-  expect(rigFor({ ...setup, final: gravity(1.06) }, calm)).toHaveProperty('refused');
+  expect(rigOfWashback({ ...setup, hours: hours(12) }, calm)).toHaveProperty('refused');
+  expect(rigOfWashback({ ...setup, final: gravity(1.06) }, calm)).toHaveProperty('refused');
 });
 
 test('a switcher that runs trips at the hour that was drawn, once, and runs again when it is put on', () => {
   const { state, states } = play(rigged({ lively: 1.4, trips: { at: 15 } }), { 8: [{ do: 'switcher', on: true }], 16: [{ do: 'switcher', on: true }] }); // prettier-ignore
   const trips = ({ happened }: WashbackState) => happened.filter(({ id }) => id === 'trips').length;
   const tripped = states.find((each) => trips(each) === 1)!;
-  expect([Math.round(tripped.step * STEP * 100) / 100, tripped.isSwitching]).toEqual([15, false]);
+  expect([Math.round(tripped.step * WASHBACK_STEP * 100) / 100, tripped.isSwitching]).toEqual([15, false]);
   expect([trips(state), state.isSwitching]).toEqual([1, true]);
 }); // prettier-ignore

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Distilled } from '../../../src/core/cross-check/distilled.ts';
 import type { Quoted, QuotableName } from '../../../src/core/cross-check/quoted.ts';
-import { accused, reconcile } from '../../../src/core/cross-check/reconcile.ts';
+import { accusedFigures, reconcile } from '../../../src/core/cross-check/reconcile.ts';
 
 export interface StudiedHouse {
   readonly scheme: 'thrice' | 'part-thrice';
@@ -51,7 +51,7 @@ export function tally(some: readonly StudiedHouse[], move: 0 | 1 | 2 | 3, as = d
     if (called.some(({ figure }) => move === 0 || figure !== house.moved[0])) count.trueCalled++;
     if (found.figures.some(({ finding }) => finding !== 'agrees' && finding !== 'not checkable'))
       count.noticed++;
-    if (move > 0 && accused(found)[0] === house.moved[0]) count.first++;
+    if (move > 0 && accusedFigures(found)[0] === house.moved[0]) count.first++;
     if (!found.settled) count.unsettled++;
   }
   return count;

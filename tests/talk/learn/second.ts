@@ -12,7 +12,7 @@ export interface Weighed {
   readonly right: readonly number[];
 }
 
-const ROUNDS = 5;
+const ROUNDS = 8;
 const STEP = 0.005;
 const TOGETHER = 16; // quantities to a step
 const DROPPED = 0.4; // part of the hidden units that are hidden at each look

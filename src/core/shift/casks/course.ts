@@ -1,6 +1,6 @@
 // Two casks through the years: what a month does, what is done at them, and what comes of it.
 import { formatNumber as n } from '../../format.ts';
-import { compare } from '../../maturing/regauge.ts';
+import { compareRegauge } from '../../maturing/regauge.ts';
 import { percent } from '../../quantity.ts';
 import { minus, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
 import {
@@ -13,7 +13,7 @@ import {
   type LogNote,
   type LogRead,
 } from '../course.ts';
-import { bottlesOf, LONGEST, MONTHS, SAMPLE, type Rig } from './rig.ts';
+import { bottlesInCask, LONGEST_IN_STORE, MONTHS, SAMPLE_VOLUME, type Rig } from './rig.ts';
 
 export type Happening = 'year' | 'age' | 'asks';
 export type Wrong = 'flame' | 'young' | 'weak' | 'dripping';
@@ -67,9 +67,9 @@ function drawn({ left }: CaskState, litres: number): Amounts {
 
 /**
  * True while a cask leaks.
- * @example leaks({ events: { leak: { cask: 0, from: 10 } } }, { casks: [{ isMended: false, bottledAt: -1 }] }, 0, 9) // false (the leak begins later)
+ * @example isLeaking({ events: { leak: { cask: 0, from: 10 } } }, { casks: [{ isMended: false, bottledAt: -1 }] }, 0, 9) // false (the leak begins later)
  */
-export const leaks = ({ events }: Rig, { casks }: CasksState, i: Which, month: number): boolean =>
+export const isLeaking = ({ events }: Rig, { casks }: CasksState, i: Which, month: number): boolean =>
   events.leak.cask === i && month > events.leak.from && !casks[i].isMended && casks[i].bottledAt < 0;
 
 function month(rig: Rig, state: CasksState, i: Which): CaskState {
@@ -77,7 +77,7 @@ function month(rig: Rig, state: CasksState, i: Which): CaskState {
   if (cask.bottledAt >= 0) return cask;
   const after = rig.casks[i].after(cask.left, 1 / MONTHS);
   const aged: CaskState = { ...cask, left: after, toAir: plus(cask.toAir, minus(cask.left, after)) };
-  if (!leaks(rig, state, i, state.step + 1)) return aged;
+  if (!isLeaking(rig, state, i, state.step + 1)) return aged;
   const out = drawn(aged, rig.events.leak.litres);
   return { ...aged, left: minus(aged.left, out), leaked: plus(aged.leaked, out) };
 }
@@ -96,7 +96,7 @@ function step(rig: Rig, state: CasksState): CasksState {
     step: now,
     casks: [month(rig, state, 0), month(rig, state, 1)],
     isAsked: state.isAsked || asks,
-    isDone: now >= LONGEST * MONTHS,
+    isDone: now >= LONGEST_IN_STORE * MONTHS,
     happened: happened.length > 0 ? [...state.happened, ...happened] : state.happened,
   };
 }
@@ -106,7 +106,7 @@ const withCask = (state: CasksState, i: Which, cask: CaskState): CasksState => (
   casks: i === 0 ? [cask, state.casks[1]] : [state.casks[0], cask],
 });
 const sampled = (cask: CaskState): CaskState => {
-  const out = drawn(cask, SAMPLE);
+  const out = drawn(cask, SAMPLE_VOLUME);
   return { ...cask, left: minus(cask.left, out), sampled: plus(cask.sampled, out) };
 };
 
@@ -122,7 +122,7 @@ function noseOf({ setup }: Rig, i: Which, months: number): string {
 
 function bottle(rig: Rig, state: CasksState, i: Which): Acted {
   const cask = state.casks[i];
-  const bottles = bottlesOf(rig.setup, cask.left);
+  const bottles = bottlesInCask(rig.setup, cask.left);
   const emptied: CaskState = { ...cask, left: NONE, out: cask.left, bottles, bottledAt: state.step };
   const next = withCask(state, i, emptied);
   const all = next.casks.every(({ bottledAt }) => bottledAt >= 0);
@@ -148,13 +148,13 @@ function act(rig: Rig, state: CasksState, action: Action): Acted {
   const looked = { ...state, looks: state.looks + 1 };
   switch (action.do) {
     case 'look': {
-      const isDamp = leaks(rig, state, i, state.step) && state.step - rig.events.leak.from >= SHOWS;
+      const isDamp = isLeaking(rig, state, i, state.step) && state.step - rig.events.leak.from >= SHOWS;
       return { state: looked, says: isDamp ? 'A stave is damp to the hand, and the floor under it is dark: it leaks.' : 'Dry staves, tight hoops: nothing to see.' };
     }
     case 'regauge': {
       const { volume, strength, alcohol } = portionOf(cask.left);
       const should = portionOf(rig.expected[i][state.step]!).alcohol;
-      const { part, verdict } = compare(alcohol, should, ALLOWED);
+      const { part, verdict } = compareRegauge(alcohol, should, ALLOWED);
       const found = { month: state.step, volume, strength };
       const said = verdict === 'too little' ? `${n(part, 1)} % less alcohol than expected: look for a leak.` : 'As expected.';
       return { state: withCask(looked, i, { ...sampled(cask), regauged: found }), says: `${n(volume, 1)} L at ${n(strength, 1)} % vol. ${said}` };
@@ -162,7 +162,7 @@ function act(rig: Rig, state: CasksState, action: Action): Acted {
     case 'nose':
       return { state: withCask(looked, i, sampled(cask)), says: `It noses ${noseOf(rig, i, state.step)}.` };
     case 'mend': {
-      if (!leaks(rig, state, i, state.step)) return { state, says: 'The cooper finds nothing to mend.' };
+      if (!isLeaking(rig, state, i, state.step)) return { state, says: 'The cooper finds nothing to mend.' };
       const isLate = state.step - rig.events.leak.from > 2 * MONTHS;
       const mended = withCask(state, i, { ...cask, isMended: true });
       const says = 'The cooper drives the hoops and the stave is tight.';
@@ -174,13 +174,18 @@ function act(rig: Rig, state: CasksState, action: Action): Acted {
 } // prettier-ignore
 
 /** The rules of a shift of two casks; thirty years at most. */
-export const casksCourse: Course<Rig, CasksState, Action> = { begin, act, step, longest: LONGEST * MONTHS };
+export const casksCourse: Course<Rig, CasksState, Action> = {
+  begin,
+  act,
+  step,
+  longest: LONGEST_IN_STORE * MONTHS,
+};
 
 /**
  * Kilomoles of a cask that do not add up: the filling less all that became of it.
- * @example unaccounted({ casks: [{ filled: { ethanol: 3, water: 4 } }] }, { casks: [{ left: { ethanol: 2, water: 3 }, toAir: { ethanol: 1, water: 1 }, leaked: { ethanol: 0, water: 0 }, sampled: { ethanol: 0, water: 0 }, out: { ethanol: 0, water: 0 } }] }, 0) // { ethanol: 0, water: 0 } (2 + 1 and 3 + 1)
+ * @example unaccountedInCask({ casks: [{ filled: { ethanol: 3, water: 4 } }] }, { casks: [{ left: { ethanol: 2, water: 3 }, toAir: { ethanol: 1, water: 1 }, leaked: { ethanol: 0, water: 0 }, sampled: { ethanol: 0, water: 0 }, out: { ethanol: 0, water: 0 } }] }, 0) // { ethanol: 0, water: 0 } (2 + 1 and 3 + 1)
  */
-export function unaccounted({ casks }: Rig, state: CasksState, i: Which): Amounts {
+export function unaccountedInCask({ casks }: Rig, state: CasksState, i: Which): Amounts {
   const { left, toAir, leaked, sampled, out } = state.casks[i];
   return minus(casks[i].filled, [left, toAir, leaked, sampled, out].reduce(plus));
 }

@@ -7,8 +7,8 @@ import { refuse, type Refusal } from '../../refusal.ts';
 import { portionOf, type Amounts } from '../../spirit/amounts.ts';
 
 export const MONTHS = 12; // in a year; a step is a month
-export const LONGEST = 30; // years that a cask is followed in a shift
-export const SAMPLE = 0.2; // L that a regauge or a nosing takes; common practice, no source
+export const LONGEST_IN_STORE = 30; // years that a cask is followed in a shift
+export const SAMPLE_VOLUME = 0.2; // L that a regauge or a nosing takes; common practice, no source
 const PER_CASE = 6; // bottles; it changes nothing in their number
 
 export interface StoreOf {
@@ -61,15 +61,15 @@ function planOf(setup: CasksSetup, store: StoreOf): CaskPlan {
     strength: filling.strength,
     cask: { size: quantity('volume', filling.volume) },
     store: { alcoholLoss, steadyHumidity, humidity: store.humidity, temperature: store.temperature, measuredAt: foundAt }, // prettier-ignore
-    years: years(LONGEST),
+    years: years(LONGEST_IN_STORE),
   };
 }
 
 /**
  * Whole bottles from what is in a cask; none where it is weaker than the bottle.
- * @example bottlesOf({ residue: 5 }, { ethanol: 0, water: 0 }) // 0 (an empty cask)
+ * @example bottlesInCask({ residue: 5 }, { ethanol: 0, water: 0 }) // 0 (an empty cask)
  */
-export function bottlesOf({ residue, filterLoss, bottle, strength }: CasksSetup, left: Amounts): number {
+export function bottlesInCask({ residue, filterLoss, bottle, strength }: CasksSetup, left: Amounts): number {
   const { volume, strength: is } = portionOf(left);
   if (volume <= residue || is < strength) return 0;
   const plan = { to: strength, lost: filterLoss, bottle, perCase: count(PER_CASE) };
@@ -78,25 +78,25 @@ export function bottlesOf({ residue, filterLoss, bottle, strength }: CasksSetup,
 
 /**
  * Makes two casks ready. Refuses a filling weaker than the bottle, and a store that takes more than can be followed.
- * @example rigFor({ filling: { strength: 40 }, strength: 46 }, {}) // refuses: no stronger than it bottles (40 is below 46)
+ * @example rigOfCasks({ filling: { strength: 40 }, strength: 46 }, {}) // refuses: no stronger than it bottles (40 is below 46)
  */
-export function rigFor(setup: CasksSetup, events: CasksEvents): Rig | Refusal {
+export function rigOfCasks(setup: CasksSetup, events: CasksEvents): Rig | Refusal {
   if (!(setup.filling.strength > setup.strength)) return refuse('The house fills its casks no stronger than it bottles.');
   const plans = setup.stores.map((store) => planOf(setup, store));
   if (plans.some((plan) => lossInStore(plan) > MOST_LOSS)) return refuse('A store takes more of the alcohol than a cask is followed with.');
   const casks = plans.map(followCask);
   const expected = casks.map(({ filled, after }) => {
     const months = [filled];
-    for (let month = 1; month <= LONGEST * MONTHS; month++) months.push(after(months.at(-1)!, 1 / MONTHS));
+    for (let month = 1; month <= LONGEST_IN_STORE * MONTHS; month++) months.push(after(months.at(-1)!, 1 / MONTHS));
     return months;
   });
-  const wanted = expected.map((months, i) => bottlesOf(setup, months[events.age + events.slack[i]!]!));
+  const wanted = expected.map((months, i) => bottlesInCask(setup, months[events.age + events.slack[i]!]!));
   if (Math.min(...wanted) < 1) return refuse('No whole bottle would be left when the age that is wanted is reached.');
   return { setup, events, casks: casks as [Follow, Follow], wanted: wanted as [number, number], expected: expected as [Amounts[], Amounts[]] };
 } // prettier-ignore
 
 /**
  * The loss of each store in a year, %.
- * @example lossOf({ setup: { filling: { volume: 200, strength: 60 }, indrink: 2, alcoholLoss: 2, steadyHumidity: 65, foundAt: 10, stores: [{ humidity: 70, temperature: 10 }] } }, 0) // 2 (as warm as where the loss was found)
+ * @example lossOfStores({ setup: { filling: { volume: 200, strength: 60 }, indrink: 2, alcoholLoss: 2, steadyHumidity: 65, foundAt: 10, stores: [{ humidity: 70, temperature: 10 }] } }, 0) // 2 (as warm as where the loss was found)
  */
-export const lossOf = ({ setup }: Rig, i: 0 | 1): Quantity<'percent'> => percent(lossInStore(planOf(setup, setup.stores[i]))); // prettier-ignore
+export const lossOfStores = ({ setup }: Rig, i: 0 | 1): Quantity<'percent'> => percent(lossInStore(planOf(setup, setup.stores[i]))); // prettier-ignore

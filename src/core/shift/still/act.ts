@@ -2,9 +2,9 @@
 import { minus, plus } from '../../spirit/amounts.ts';
 import { goneWrong, isMark, refusedAsWrong, type Acted as Any, type Course, type LogNote, type LogRead } from '../course.ts'; // prettier-ignore
 import { atSafe, type Rig } from './rig.ts';
-import { isHazy, sampleOf } from './samples.ts';
-import { beginShift, type Spout, type ShiftState } from './state.ts';
-import { litresOver, stepShift } from './step.ts';
+import { isHazy, sampleOfSafe } from './samples.ts';
+import { beginStill, type Spout, type ShiftState } from './state.ts';
+import { litresOver, stepStill } from './step.ts';
 import { isRefusal } from '../../refusal.ts';
 
 export const valves = ['charging', 'air', 'manhole'] as const;
@@ -64,9 +64,9 @@ function discharge(state: ShiftState): Acted {
 
 /**
  * Does an action. A shift that is done takes none but a note.
- * @example act({}, { isDone: true }, { do: 'steam', to: 5 }).says // 'The shift is done.' (it takes no more)
+ * @example actAtStill({}, { isDone: true }, { do: 'steam', to: 5 }).says // 'The shift is done.' (it takes no more)
  */
-export function act(rig: Rig, state: ShiftState, action: Action): Acted {
+export function actAtStill(rig: Rig, state: ShiftState, action: Action): Acted {
   if (action.do === 'note') return { state, says: '' };
   if (state.isDone) return { state, says: 'The shift is done.' };
   switch (action.do) {
@@ -79,7 +79,7 @@ export function act(rig: Rig, state: ShiftState, action: Action): Acted {
     case 'spout':
       return turnSpout(rig, state, action.to);
     case 'read': {
-      const sample = sampleOf(rig, state);
+      const sample = sampleOfSafe(rig, state);
       if (isRefusal(sample)) return { state, says: sample.refused };
       const { read, corrected } = action;
       const reading = { step: state.step, read, corrected, stood: sample.stands, was: sample.was, temperature: sample.temperature }; // prettier-ignore
@@ -101,4 +101,4 @@ export function act(rig: Rig, state: ShiftState, action: Action): Acted {
 }
 
 /** The rules of a shift at the still; a day at most. */
-export const stillCourse: Course<Rig, ShiftState, Action> = { begin: beginShift, act, step: stepShift, longest: 24 * 720 }; // prettier-ignore
+export const stillCourse: Course<Rig, ShiftState, Action> = { begin: beginStill, act: actAtStill, step: stepStill, longest: 24 * 720 }; // prettier-ignore

@@ -3,7 +3,7 @@ import { cutAmounts, portions, type Cuts, type RunParts } from '../../distilling
 import { heatOfRun } from '../../distilling/run-heat.ts';
 import { runStill } from '../../distilling/run.ts';
 import { stillCurve, strengthOfVapour, type StillCurve } from '../../distilling/still.ts';
-import { celsius, kilopascals, litres20, moleFraction, strength, type Portion, type Quantity, type Spirit } from '../../quantity.ts'; // prettier-ignore
+import { celsius, kilopascals, moleFraction, strength, type Portion, type Quantity, type Spirit } from '../../quantity.ts'; // prettier-ignore
 import { formatNumber } from '../../format.ts';
 import { isRefusal, refuse, type Refusal } from '../../refusal.ts';
 import { amountsOf, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
@@ -11,10 +11,10 @@ import { vapourOver } from '../../vapour/equilibrium.ts';
 import { condenserFor, type Condenser } from './condenser.ts';
 import { latentHeat } from './heat.ts';
 
-export const STEP = 5; // s of the run in one step
+export const STILL_STEP = 5; // s of the run in one step
 export const USUAL_RATE = 5; // of steam and of water, on their valves from 0 to 10, at which the run takes the house's hours
 const FILLED = 25; // °C of a charge as it goes in; as in the calculator of both stills; common practice
-export const ROOM = 15; // °C of the still house; from memory
+export const STILL_HOUSE_TEMPERATURE = 15; // °C of the still house; from memory
 const LOST = 0.1; // of the usual heat, which the hot still gives to the room; 90 % reaches the liquid: common practice
 const ENDS = 1; // h of a still's hours that are charging, emptying and getting ready; from memory
 const COPPER = { pot: 0.3, head: 0.2 }; // kg to a litre of charge, of the pot and of head and neck; from memory
@@ -83,9 +83,9 @@ export const atSafe = (y: number) => strengthOfVapour(moleFraction(y));
  * Makes a still ready: its steam is sized so that at half the valve the run takes the house's hours, less one for charging and emptying,
  * and its condenser so that the spirit then comes at 20 °C. Charge 20–200,000 L, hours 2–48.
  * Refuses other charges and hours, and a charge that the house's cuts do not fit.
- * @example rigFor({ charge: { volume: 10 } }, {}) // refuses: 20 to 200,000 L are (ten litres are too few)
+ * @example rigOfStill({ charge: { volume: 10 } }, {}) // refuses: 20 to 200,000 L are (ten litres are too few)
  */
-export function rigFor(setup: ShiftSetup, events: ShiftEvents): Rig | Refusal {
+export function rigOfStill(setup: ShiftSetup, events: ShiftEvents): Rig | Refusal {
   const { reflux, pressure, cuts } = setup;
   const { volume } = setup.charge;
   if (!(volume >= 20 && volume <= 200_000))
@@ -104,7 +104,7 @@ export function rigFor(setup: ShiftSetup, events: ShiftEvents): Rig | Refusal {
   const seconds = 3600 * (setup.hours - ENDS);
   const needed = (1000 * (heat.heatUp + heat.boilOff)) / seconds; // kW
   const supplied = needed / (1 - LOST);
-  const lost = (LOST * supplied) / (heat.boilsAt - ROOM);
+  const lost = (LOST * supplied) / (heat.boilsAt - STILL_HOUSE_TEMPERATURE);
   const curve = stillCurve(setting);
   const x = charge.ethanol / (charge.ethanol + charge.water);
   const { vapour } = curve.over(x);
@@ -127,7 +127,7 @@ export function rigFor(setup: ShiftSetup, events: ShiftEvents): Rig | Refusal {
     usualVapour,
     condenser: condenserFor(usualVapour, vapour, heat.boilsAt, USUAL_RATE),
     filled: FILLED,
-    usualSteps: Math.round(seconds / STEP),
+    usualSteps: Math.round(seconds / STILL_STEP),
   };
 }
 
@@ -142,6 +142,4 @@ export function houseBegins({ charge, goal, curve }: Rig): Quantity<'strength'> 
 }
 
 /** Nothing at all, in kilomoles. */
-export const NOTHING: Amounts = { ethanol: 0, water: 0 };
-/** @example volumeOf({ ethanol: 0, water: 1 }) // 18.05 (18.015 kg of water at 0.9982 kg/L) */
-export const volumeOf = (amounts: Amounts) => litres20(portionOf(amounts).volume);
+export const EMPTY_RECEIVER: Amounts = { ethanol: 0, water: 0 };

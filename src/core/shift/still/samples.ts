@@ -14,9 +14,9 @@ const READ_TO = 40; // °C, to which the densities of OIML R 22 go
 /**
  * Strength at 20 °C, % vol, of a spirit in which the glass stands at the mark `shown`, % vol, at a temperature of 0–40 °C.
  * A mark that stands lower than the glass would in water at that temperature counts as 0, one higher than in alcohol as 100.
- * @example corrected(strength(60), celsius(20)) // 60.00 (at the glass’s own temperature)
+ * @example correctedTo20(strength(60), celsius(20)) // 60.00 (at the glass’s own temperature)
  */
-export function corrected(
+export function correctedTo20(
   shown: Quantity<'strength'>,
   temperature: Quantity<'temperature'>,
 ): Quantity<'strength'> {
@@ -27,7 +27,7 @@ export function corrected(
 }
 
 /**
- * The mark, % vol, at which the glass stands in a spirit of a true strength at a temperature of 0–40 °C; undoes `corrected`.
+ * The mark, % vol, at which the glass stands in a spirit of a true strength at a temperature of 0–40 °C; undoes `correctedTo20`.
  * @example standsAt(strength(60), celsius(20)) // 60.00 (at the glass’s own temperature)
  */
 export function standsAt(
@@ -49,9 +49,9 @@ export interface Sample {
 
 /**
  * A sample from the safe as it runs. Refuses when nothing runs, and a sample that is too warm to read.
- * @example sampleOf({ events: { jar: 0 } }, { flow: 0 }) // refuses: Nothing runs (no flow, no sample)
+ * @example sampleOfSafe({ events: { jar: 0 } }, { flow: 0 }) // refuses: Nothing runs (no flow, no sample)
  */
-export function sampleOf({ events }: Rig, { flow, vapour, safe }: ShiftState): Sample | Refusal {
+export function sampleOfSafe({ events }: Rig, { flow, vapour, safe }: ShiftState): Sample | Refusal {
   if (flow <= 0) return refuse('Nothing runs, so there is nothing to read.');
   const temperature = celsius(safe + events.jar);
   if (temperature > READ_TO)

@@ -3,19 +3,19 @@ import { formatNumber } from '../../format.ts';
 import {
   goalsFor,
   rightReadings,
-  scored,
-  share,
+  scoreRows,
+  shareOfPoints,
   type Goal,
   type Score,
   type ScoreRow,
   type ScoreReason,
 } from '../points.ts';
 import { madeOf } from './made.ts';
-import { STEP, type Rig } from './rig.ts';
+import { STILL_STEP, type Rig } from './rig.ts';
 import type { ShiftState, Wrong } from './state.ts';
 
 /** What may be had for each part; together a hundred. */
-export const points = { strength: 20, foreshots: 20, heart: 20, end: 10, kept: 10, readings: 10, care: 10 } as const; // prettier-ignore
+export const stillPoints = { strength: 20, foreshots: 20, heart: 20, end: 10, kept: 10, readings: 10, care: 10 } as const; // prettier-ignore
 /** How near counts in full, and how far for nothing; no source: a trainer's rule. */
 const near = {
   strength: [0.3, 1.5], // % vol of the heart
@@ -27,11 +27,11 @@ const near = {
 } as const;
 const LEAST_FORESHOTS = 0.005; // of the charge's litres: of fewer, the miss is told by this
 const RIGHT = 0.3; // % vol to which a reading, and what is made of it, is right
-const APART = 300 / STEP; // steps (five minutes) after which the glass is read anew; no source
+const APART = 300 / STILL_STEP; // steps (five minutes) after which the glass is read anew; no source
 const READINGS = 2; // right readings for the whole
 
 /** Why each counts. The last part of a danger is what to do another time. */
-export const whys = {
+export const stillWrongs = {
   'open-steam': ['fault', 'Steam was asked for with the still open. Shut charging valve, air valve and manhole first.'],
   'carried-over': ['danger', 'The charge frothed over the neck, and boiling liquid went through the condenser. Take steam off as soon as froth rises in the sight glass, and bring a charge up slowly.'],
   vapour: ['danger', 'Vapour came to the safe, where a spark can light it. Put on water before the boil, and cut the steam when the condenser runs warm.'],
@@ -45,16 +45,16 @@ export const whys = {
   'hazy-heart': ['fault', 'The heart began while a sample still turned hazy with water.'],
 } as const satisfies Record<Wrong, ScoreReason>; // prettier-ignore
 
-type Part = keyof typeof points;
+type Part = keyof typeof stillPoints;
 
 const n = (value: number, digits = 1) => formatNumber(value, digits);
 
 /**
  * What each part asks for, by the house's own cuts.
- * @example goalsOf({ goal: { heart: { strength: 70 }, foreshots: { volume: 30 } }, setup: { cuts: { heart: 62, feints: 1 } } }).reduce((sum, { of }) => sum + of, 0) // 100 (a hundred points in all)
+ * @example goalsOfStill({ goal: { heart: { strength: 70 }, foreshots: { volume: 30 } }, setup: { cuts: { heart: 62, feints: 1 } } }).reduce((sum, { of }) => sum + of, 0) // 100 (a hundred points in all)
  */
-export const goalsOf = ({ goal, setup }: Rig): readonly Goal<Part>[] =>
-  goalsFor(points, {
+export const goalsOfStill = ({ goal, setup }: Rig): readonly Goal<Part>[] =>
+  goalsFor(stillPoints, {
     strength: `${n(goal.heart.strength)} % vol; all within ${near.strength[0]}, none beyond ${near.strength[1]}.`,
     foreshots: `${n(goal.foreshots.volume, 0)} L, then the spout to spirit, once a sample stays clear.`,
     heart: `At ${n(setup.cuts.heart)} % vol in the safe; all within ${near.heart[0]}, none beyond ${near.heart[1]}.`,
@@ -65,10 +65,10 @@ export const goalsOf = ({ goal, setup }: Rig): readonly Goal<Part>[] =>
 
 /**
  * The points of a shift against what the house would make of the same charge.
- * @example scoreOf({ goal: { heart: { volume: 700, strength: 70, alcohol: 490 }, foreshots: { volume: 30, alcohol: 22 }, feints: { alcohol: 100 }, residue: { alcohol: 1 } }, setup: { cuts: { heart: 62, feints: 1 }, charge: { volume: 2500 } } }, beginShift({ charge: { ethanol: 1, water: 9 }, filled: 25 })).total // 0 (nothing was done)
+ * @example scoreOfStill({ goal: { heart: { volume: 700, strength: 70, alcohol: 490 }, foreshots: { volume: 30, alcohol: 22 }, feints: { alcohol: 100 }, residue: { alcohol: 1 } }, setup: { cuts: { heart: 62, feints: 1 }, charge: { volume: 2500 } } }, beginStill({ charge: { ethanol: 1, water: 9 }, filled: 25 })).total // 0 (nothing was done)
  */
-export function scoreOf(rig: Rig, state: ShiftState): Score<Part> {
-  const made = madeOf(state, STEP);
+export function scoreOfStill(rig: Rig, state: ShiftState): Score<Part> {
+  const made = madeOf(state, STILL_STEP);
   const { goal, setup } = rig;
   const hasHeart = made.heart.volume > 0;
   const least = Math.max(goal.foreshots.volume, LEAST_FORESHOTS * setup.charge.volume);
@@ -76,18 +76,18 @@ export function scoreOf(rig: Rig, state: ShiftState): Score<Part> {
   const lost = made.lost.alcohol / (goal.heart.alcohol + goal.foreshots.alcohol + goal.feints.alcohol + goal.residue.alcohol); // prettier-ignore
   const right = rightReadings(state.readings, RIGHT, APART);
   const past = 1 - made.stopped / Math.max(setup.cuts.feints, made.stopped); // nothing where it ended sooner
-  const count = (id: Exclude<keyof typeof near, 'past'>, miss: number, is = hasHeart) => is ? share(points[id], miss, near[id]) : 0; // prettier-ignore
+  const count = (id: Exclude<keyof typeof near, 'past'>, miss: number, is = hasHeart) => is ? shareOfPoints(stillPoints[id], miss, near[id]) : 0; // prettier-ignore
 
   const rows: ScoreRow<Part>[] = [
-    { id: 'strength', points: count('strength', made.heart.strength - goal.heart.strength), of: points.strength, why: hasHeart ? `Heart at ${n(made.heart.strength)} % vol; the house’s cuts give ${n(goal.heart.strength)}.` : 'No heart was taken.' },
-    { id: 'foreshots', points: count('foreshots', foreshots), of: points.foreshots, why: `Foreshots ${n(made.foreshots.volume, 0)} L; the house takes ${n(goal.foreshots.volume, 0)} L.` },
-    { id: 'heart', points: count('heart', made.ended - setup.cuts.heart, made.ended > 0), of: points.heart, why: made.ended > 0 ? `The heart ended at ${n(made.ended)} % vol; the house ends it at ${n(setup.cuts.heart)}.` : 'The spout was never turned back from the heart.' },
-    { id: 'end', points: state.isDone && state.boiled > 0 ? Math.min(share(points.end, made.stopped - setup.cuts.feints, near.end), share(points.end, past, near.past)) : 0, of: points.end, why: state.boiled > 0 ? `The run ended at ${n(made.stopped)} % vol; the house ends it at ${n(setup.cuts.feints)}.` : 'Nothing was distilled.' },
-    { id: 'kept', points: count('kept', lost, state.boiled > 0), of: points.kept, why: `${n(made.lost.alcohol)} L of pure alcohol got away.` },
-    { id: 'readings', points: points.readings * Math.min(1, right / READINGS), of: points.readings, why: `${right} of ${state.readings.length} readings right to ${RIGHT} % vol; ${READINGS} are asked for.` },
+    { id: 'strength', points: count('strength', made.heart.strength - goal.heart.strength), of: stillPoints.strength, why: hasHeart ? `Heart at ${n(made.heart.strength)} % vol; the house’s cuts give ${n(goal.heart.strength)}.` : 'No heart was taken.' },
+    { id: 'foreshots', points: count('foreshots', foreshots), of: stillPoints.foreshots, why: `Foreshots ${n(made.foreshots.volume, 0)} L; the house takes ${n(goal.foreshots.volume, 0)} L.` },
+    { id: 'heart', points: count('heart', made.ended - setup.cuts.heart, made.ended > 0), of: stillPoints.heart, why: made.ended > 0 ? `The heart ended at ${n(made.ended)} % vol; the house ends it at ${n(setup.cuts.heart)}.` : 'The spout was never turned back from the heart.' },
+    { id: 'end', points: state.isDone && state.boiled > 0 ? Math.min(shareOfPoints(stillPoints.end, made.stopped - setup.cuts.feints, near.end), shareOfPoints(stillPoints.end, past, near.past)) : 0, of: stillPoints.end, why: state.boiled > 0 ? `The run ended at ${n(made.stopped)} % vol; the house ends it at ${n(setup.cuts.feints)}.` : 'Nothing was distilled.' },
+    { id: 'kept', points: count('kept', lost, state.boiled > 0), of: stillPoints.kept, why: `${n(made.lost.alcohol)} L of pure alcohol got away.` },
+    { id: 'readings', points: stillPoints.readings * Math.min(1, right / READINGS), of: stillPoints.readings, why: `${right} of ${state.readings.length} readings right to ${RIGHT} % vol; ${READINGS} are asked for.` },
   ]; // prettier-ignore
-  return scored(rows, state.wrong, whys, {
-    of: points.care,
+  return scoreRows(rows, state.wrong, stillWrongs, {
+    of: stillPoints.care,
     isEarned: state.boiled > 0,
     unanswered: state.isAsked ? 'Somebody who asked for the manhole got no answer.' : undefined,
   });

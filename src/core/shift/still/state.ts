@@ -1,7 +1,7 @@
 // A shift as it stands at one step, and what may go wrong in it.
 import type { Amounts } from '../../spirit/amounts.ts';
 import type { Moment } from '../course.ts';
-import { NOTHING, type Rig } from './rig.ts';
+import { EMPTY_RECEIVER, type Rig } from './rig.ts';
 
 /** What happens and wants to be told, in the order in which it may. */
 export type Happening =
@@ -59,17 +59,17 @@ export interface ShiftState extends Moment<Happening, Wrong> {
 
 /**
  * The charge is in; charging valve, air valve and manhole still stand open, steam and water are off, the spout is on the feints.
- * @example beginShift({ charge: { ethanol: 1, water: 9 }, filled: 25 }) // { step: 0, pot: { ethanol: 1, water: 9 }, temperature: 25 } (the charge is in)
+ * @example beginStill({ charge: { ethanol: 1, water: 9 }, filled: 25 }) // { step: 0, pot: { ethanol: 1, water: 9 }, temperature: 25 } (the charge is in)
  */
-export function beginShift({ charge, filled }: Rig): ShiftState {
+export function beginStill({ charge, filled }: Rig): ShiftState {
   return {
     step: 0,
     pot: charge,
-    foreshots: NOTHING,
-    heart: NOTHING,
-    feints: NOTHING,
-    lees: NOTHING,
-    lost: NOTHING,
+    foreshots: EMPTY_RECEIVER,
+    heart: EMPTY_RECEIVER,
+    feints: EMPTY_RECEIVER,
+    lees: EMPTY_RECEIVER,
+    lost: EMPTY_RECEIVER,
     temperature: filled,
     head: filled,
     froth: 0,

@@ -3,17 +3,17 @@ import { POT_RANGE } from '../../distilling/still.ts';
 import { minus, plus, portionOf, type Amounts } from '../../spirit/amounts.ts';
 import { condense, waterComes } from './condenser.ts';
 import { latentHeat, warmth } from './heat.ts';
-import { atSafe, ROOM, STEP, type Rig } from './rig.ts';
-import { has, lastOf, type AtStep } from '../course.ts';
+import { atSafe, STILL_HOUSE_TEMPERATURE, STILL_STEP, type Rig } from './rig.ts';
+import { hasHappened, lastHappened, type AtStep } from '../course.ts';
 import type { Happening, ShiftState, Wrong } from './state.ts';
 
 const RELIEF = 15; // kPa over the air's at which the relief valve lifts; from memory
-export const BLOCKED = 3; // kPa over the air's that no open line shows; from memory
+export const BLOCKED_AT = 3; // kPa over the air's that no open line shows; from memory
 const FROTH_RISES = 180; // s in which froth rises to the neck at twice what the charge stands; no source
 const SETTLED_STANDS = 1.6; // times the usual boiling that a charge stands once it has settled; no source
 const CARRIED = 0.05; // of the vapour's moles, liquid that comes over with it when it froths over; no source
 const WARM = { sign: 28, cool: 25, left: 30, danger: 45 } as const; // °C at the safe; common practice, no source
-const MINUTE = 60 / STEP; // steps
+const MINUTE = 60 / STILL_STEP; // steps
 const COUNTS_AGAIN = 30 * MINUTE; // after which the same fault counts anew; no source
 const LINE_CLEARED = 10 * MINUTE; // with the steam off, until those whose work it is have cleared the line; no source
 const BARE = 0.2; // of the charge's moles: less than this no longer covers the coil; from memory
@@ -31,9 +31,9 @@ function vapourAt({ curve }: Rig, x: number): number {
 }
 /**
  * Boiling point of what is in the pot, at the air's pressure, °C.
- * @example boilsAt({ curve: stillCurve({ reflux: share(0), pressure: kilopascals(101.325) }) }, 0) // 100.0 (water)
+ * @example boilingPointInPot({ curve: stillCurve({ reflux: share(0), pressure: kilopascals(101.325) }) }, 0) // 100.0 (water)
  */
-export const boilsAt = ({ curve }: Rig, x: number): number =>
+export const boilingPointInPot = ({ curve }: Rig, x: number): number =>
   curve.over(Math.max(x, POT_RANGE.weakest * 1.001)).temperature;
 
 /** All that has come over, in kilomoles, whichever receiver took it. */
@@ -54,11 +54,11 @@ const scaled = ({ ethanol, water }: Amounts, by: number): Amounts => ({ ethanol:
  */
 function warmed(rig: Rig, state: ShiftState, boils: number, latent: number) {
   const capacity = warmth(state.pot) + rig.copper.pot;
-  const heat = state.steam * rig.heatOfMark - rig.losses.pot * (state.temperature - ROOM);
-  const over = state.temperature - boils + (STEP / capacity) * heat;
+  const heat = state.steam * rig.heatOfMark - rig.losses.pot * (state.temperature - STILL_HOUSE_TEMPERATURE);
+  const over = state.temperature - boils + (STILL_STEP / capacity) * heat;
   if (over <= 0) return { temperature: boils + over, made: 0, pressure: 0, capacity };
   const drives = rig.throughLine * state.line;
-  const b = (STEP / capacity) * latent * drives;
+  const b = (STILL_STEP / capacity) * latent * drives;
   const root = (Math.sqrt(b * b + 4 * rig.boilsHigher * over) - b) / (2 * rig.boilsHigher);
   return {
     temperature: boils + rig.boilsHigher * root ** 2,
@@ -70,9 +70,9 @@ function warmed(rig: Rig, state: ShiftState, boils: number, latent: number) {
 
 /**
  * Goes on by one step. A shift that is done stays as it is.
- * @example stepShift({}, { isDone: true, step: 7 }).step // 7 (a shift that is done stays)
+ * @example stepStill({}, { isDone: true, step: 7 }).step // 7 (a shift that is done stays)
  */
-export function stepShift(rig: Rig, state: ShiftState): ShiftState {
+export function stepStill(rig: Rig, state: ShiftState): ShiftState {
   if (state.isDone) return state;
   const { events } = rig;
   const step = state.step + 1;
@@ -80,12 +80,12 @@ export function stepShift(rig: Rig, state: ShiftState): ShiftState {
   const wrong: AtStep<Wrong>[] = [];
   const happens = (id: Happening) => happened.push({ step, id });
   const goesWrong = (id: Wrong) => {
-    const last = lastOf(state.wrong, id);
+    const last = lastHappened(state.wrong, id);
     if (last < 0 || step - last > COUNTS_AGAIN) wrong.push({ step, id });
   };
 
   const x = potFraction(state);
-  const boils = boilsAt(rig, x);
+  const boils = boilingPointInPot(rig, x);
   const latent = latentHeat(vapourAt(rig, x));
   let { temperature, made, pressure, capacity } = warmed(rig, state, boils, latent);
   let { pot, lost, froth } = state;
@@ -100,14 +100,14 @@ export function stepShift(rig: Rig, state: ShiftState): ShiftState {
   }
 
   // The head takes heat from the vapour until it is as warm, and then what it loses to the room.
-  const toRoom = rig.losses.head * (state.head - ROOM) * STEP;
+  const toRoom = rig.losses.head * (state.head - STILL_HOUSE_TEMPERATURE) * STILL_STEP;
   const [brought, wanted] = [
-    made * latent * STEP,
+    made * latent * STILL_STEP,
     rig.copper.head * Math.max(0, boils - state.head) + toRoom,
   ];
   const head = state.head + (Math.min(brought, wanted) - toRoom) / rig.copper.head;
   const over = Math.max(0, brought - wanted) / latent;
-  const flow = over / STEP;
+  const flow = over / STILL_STEP;
 
   const away = boiledOff(rig, pot, over);
   pot = minus(pot, away);
@@ -127,7 +127,7 @@ export function stepShift(rig: Rig, state: ShiftState): ShiftState {
   const boiled = state.boiled + (made > 0 ? 1 : 0);
   const isFresh = boiled < events.lively.minutes * MINUTE;
   const stands = isFresh ? events.lively.stands : SETTLED_STANDS;
-  froth = Math.max(0, froth + ((made / rig.usualVapour - stands) * STEP) / (FROTH_RISES * stands));
+  froth = Math.max(0, froth + ((made / rig.usualVapour - stands) * STILL_STEP) / (FROTH_RISES * stands));
   if (froth >= 1) {
     froth = 1;
     const carried = scaled(pot, (CARRIED * over) / (pot.ethanol + pot.water));
@@ -141,34 +141,39 @@ export function stepShift(rig: Rig, state: ShiftState): ShiftState {
 
   // What is told.
   if (made > 0 && state.boiled === 0) happens('boils');
-  if (head > boils - 5 && !has(state.happened, 'head-warm')) happens('head-warm');
-  if (over > 0 && !has(state.happened, 'first-drops')) happens('first-drops');
-  const isFrothing = lastOf(state.happened, 'froth') > lastOf(state.happened, 'froth-down');
+  if (head > boils - 5 && !hasHappened(state.happened, 'head-warm')) happens('head-warm');
+  if (over > 0 && !hasHappened(state.happened, 'first-drops')) happens('first-drops');
+  const isFrothing = lastHappened(state.happened, 'froth') > lastHappened(state.happened, 'froth-down');
   if (froth >= 0.5 && !isFrothing) happens('froth');
   if (froth < 0.25 && isFrothing) happens('froth-down');
-  const isWarm = lastOf(state.happened, 'warm') > lastOf(state.happened, 'cool');
+  const isWarm = lastHappened(state.happened, 'warm') > lastHappened(state.happened, 'cool');
   if (over > 0 && cooled.safe >= WARM.sign && !isWarm) happens('warm');
   if (isWarm && (over <= 0 || cooled.safe < WARM.cool)) happens('cool');
   // One warm condenser counts once, however long it is left so.
-  const warmSince = Math.max(lastOf(state.happened, 'warm'), lastOf(happened, 'warm'));
-  const isCounted = warmSince >= 0 && lastOf(state.wrong, 'vapour') >= warmSince;
+  const warmSince = Math.max(lastHappened(state.happened, 'warm'), lastHappened(happened, 'warm'));
+  const isCounted = warmSince >= 0 && lastHappened(state.wrong, 'vapour') >= warmSince;
   if (!isCounted && (cooled.goesBy > 0 || (over > 0 && cooled.safe >= WARM.danger))) goesWrong('vapour');
   const warmFor = over > 0 && cooled.safe >= WARM.left ? state.warmFor + 1 : 0;
   if (warmFor === 10 * MINUTE) goesWrong('left-warm');
 
   const off = state.steam === 0 ? state.off + 1 : 0;
-  const isCleared = has(state.happened, 'cleared');
+  const isCleared = hasHappened(state.happened, 'cleared');
   const isBlocked = events.block !== undefined && before >= events.block.at && !isCleared;
-  const clears = isBlocked && off >= LINE_CLEARED && pressure < 0.2 && has(state.happened, 'blocked');
+  const clears = isBlocked && off >= LINE_CLEARED && pressure < 0.2 && hasHappened(state.happened, 'blocked');
   if (clears) happens('cleared');
-  if (isBlocked && pressure >= BLOCKED && !has(state.happened, 'blocked')) happens('blocked');
-  const asks = events.asks !== undefined && before >= events.asks.at && !has(state.happened, 'asks');
+  if (isBlocked && pressure >= BLOCKED_AT && !hasHappened(state.happened, 'blocked')) happens('blocked');
+  const asks = events.asks !== undefined && before >= events.asks.at && !hasHappened(state.happened, 'asks');
   if (asks) happens('asks');
   const { heart, feints } = rig.setup.cuts;
   const isUnturned = isFirst && over > 0 && atSafe(vapour) <= heart;
-  if (isUnturned && !has(state.happened, 'unturned')) happens('unturned');
-  if (over > 0 && !has(state.happened, 'weak') && atSafe(vapour) <= feints) happens('weak');
-  if (state.boiled > 0 && !state.isAirOpen && temperature < boils - 3 && !has(state.happened, 'cooling'))
+  if (isUnturned && !hasHappened(state.happened, 'unturned')) happens('unturned');
+  if (over > 0 && !hasHappened(state.happened, 'weak') && atSafe(vapour) <= feints) happens('weak');
+  if (
+    state.boiled > 0 &&
+    !state.isAirOpen &&
+    temperature < boils - 3 &&
+    !hasHappened(state.happened, 'cooling')
+  )
     happens('cooling');
 
   const isBare = pot.ethanol + pot.water < BARE * (rig.charge.ethanol + rig.charge.water);
@@ -217,14 +222,14 @@ export const litresOver = (state: ShiftState): number => portionOf(comeOver(stat
 
 /**
  * How strongly it boils, in usual boilings.
- * @example boiling({ usualVapour: 2 }, { flow: 1 }) // 0.5 (half of the usual)
+ * @example boilingVigour({ usualVapour: 2 }, { flow: 1 }) // 0.5 (half of the usual)
  */
-export const boiling = ({ usualVapour }: Rig, { flow }: ShiftState): number => flow / usualVapour;
+export const boilingVigour = ({ usualVapour }: Rig, { flow }: ShiftState): number => flow / usualVapour;
 
 /**
  * Kilomoles that do not add up: the charge less all that became of it.
- * @example unaccounted({ charge: { ethanol: 1, water: 9 } }, { pot: { ethanol: 1, water: 9 }, lees: { ethanol: 0, water: 0 }, foreshots: { ethanol: 0, water: 0 }, heart: { ethanol: 0, water: 0 }, feints: { ethanol: 0, water: 0 }, lost: { ethanol: 0, water: 0 } }) // { ethanol: 0, water: 0 } (all is in the pot)
+ * @example unaccountedInStill({ charge: { ethanol: 1, water: 9 } }, { pot: { ethanol: 1, water: 9 }, lees: { ethanol: 0, water: 0 }, foreshots: { ethanol: 0, water: 0 }, heart: { ethanol: 0, water: 0 }, feints: { ethanol: 0, water: 0 }, lost: { ethanol: 0, water: 0 } }) // { ethanol: 0, water: 0 } (all is in the pot)
  */
-export function unaccounted({ charge }: Rig, state: ShiftState): Amounts {
+export function unaccountedInStill({ charge }: Rig, state: ShiftState): Amounts {
   return minus(charge, plus(plus(state.pot, state.lees), comeOver(state)));
 }

@@ -5,11 +5,11 @@ import { isRefusal, refuse, type Refusal } from '../../refusal.ts';
 import { asWort } from '../../mashing/waters.ts';
 import { goneWrong, isMark, refusedAsWrong, type Acted as Any, type Course, type LogNote, type LogRead } from '../course.ts'; // prettier-ignore
 import { jarOf, type GravitySample } from '../gravity-jar.ts';
-import { STEP, type Rig } from './rig.ts';
-import { begin, type Pool, type RunsTo, type TunState } from './state.ts';
-import { drainable, mixed, openToWater, step } from './step.ts';
+import { TUN_STEP, type Rig } from './rig.ts';
+import { beginTun, type Pool, type RunsTo, type TunState } from './state.ts';
+import { drainable, warmedByWater, openToWater, stepTun } from './step.ts';
 
-export const LIQUOR = [50, 95] as const; // °C to which the hot liquor can be set, by halves
+export const LIQUOR_RANGE = [50, 95] as const; // °C to which the hot liquor can be set, by halves
 export const runsTo: readonly RunsTo[] = ['back', 'washback', 'weak'];
 const ADDED = 0.01; // of the first water that goes in to warm or cool the mash; no source
 const [HOT, COLD] = [90, 10]; // °C of what is added; no source
@@ -30,10 +30,10 @@ type Acted = Any<TunState>;
 
 /**
  * Whether the hot liquor can be set to a temperature.
- * @example [isLiquor(64.5), isLiquor(64.3)] // [true, false] (half degrees)
+ * @example [isLiquorTemperature(64.5), isLiquorTemperature(64.3)] // [true, false] (half degrees)
  */
-export const isLiquor = (to: number): boolean =>
-  Number.isInteger(to * 2) && to >= LIQUOR[0] && to <= LIQUOR[1];
+export const isLiquorTemperature = (to: number): boolean =>
+  Number.isInteger(to * 2) && to >= LIQUOR_RANGE[0] && to <= LIQUOR_RANGE[1];
 
 /**
  * A pool as wort: its volume at 20 °C, L, and its gravity.
@@ -47,9 +47,9 @@ export function wortOf({ water, extract }: Pool): { readonly volume: number; rea
 
 /**
  * A jar of what has been collected. Refuses while nothing has.
- * @example sampleOf({}, { wort: { water: 0, extract: 0 } }) // refuses: Nothing has been collected (the underback is empty)
+ * @example sampleOfWort({}, { wort: { water: 0, extract: 0 } }) // refuses: Nothing has been collected (the underback is empty)
  */
-export function sampleOf(rig: Rig, { wort }: TunState): GravitySample | Refusal {
+export function sampleOfWort(rig: Rig, { wort }: TunState): GravitySample | Refusal {
   if (wort.water <= 0) return refuse('Nothing has been collected yet, so there is nothing to read.');
   const { gravity } = wortOf(wort);
   return jarOf(gravity as Parameters<typeof jarOf>[0], rig.events.jar);
@@ -57,24 +57,24 @@ export function sampleOf(rig: Rig, { wort }: TunState): GravitySample | Refusal 
 
 const put = (rig: Rig, state: TunState, water: number, at: number): TunState => ({
   ...state,
-  temperature: mixed(rig, state, water, at),
+  temperature: warmedByWater(rig, state, water, at),
   mobile: { ...state.mobile, water: state.mobile.water + water },
   extra: state.extra + water,
 });
 
 /**
  * Does an action. A shift that is done takes none but a note.
- * @example act({}, { isDone: true }, { do: 'valve', to: 5 }).says // 'The shift is done.' (it takes no more)
+ * @example actAtTun({}, { isDone: true }, { do: 'valve', to: 5 }).says // 'The shift is done.' (it takes no more)
  */
-export function act(rig: Rig, state: TunState, action: Action): Acted {
+export function actAtTun(rig: Rig, state: TunState, action: Action): Acted {
   if (action.do === 'note') return { state, says: '' };
   if (state.isDone) return { state, says: 'The shift is done.' };
   const isIn = state.waters > 0 && (state.waters > 1 || state.comes === 0);
   const first = rig.waters[0];
   switch (action.do) {
     case 'liquor':
-      if (!isLiquor(action.to))
-        return { state, says: `The liquor goes from ${LIQUOR[0]} to ${LIQUOR[1]} °C.` };
+      if (!isLiquorTemperature(action.to))
+        return { state, says: `The liquor goes from ${LIQUOR_RANGE[0]} to ${LIQUOR_RANGE[1]} °C.` };
       return { state: { ...state, liquor: action.to }, says: `Hot liquor at ${n(action.to, 1)} °C.` };
     case 'valve':
       if (!isMark(action.to)) return { state, says: 'The valve has marks from 0 to 10.' };
@@ -165,7 +165,7 @@ export function act(rig: Rig, state: TunState, action: Action): Acted {
           }
         : { state, says: 'Nobody asks.' };
     case 'read': {
-      const sample = sampleOf(rig, state);
+      const sample = sampleOfWort(rig, state);
       if (isRefusal(sample)) return { state, says: sample.refused };
       const { read, corrected } = action;
       const reading = {
@@ -194,4 +194,9 @@ export function act(rig: Rig, state: TunState, action: Action): Acted {
 }
 
 /** The rules of a shift at a mash tun; sixteen hours at most. */
-export const tunCourse: Course<Rig, TunState, Action> = { begin, act, step, longest: (16 * 60) / STEP };
+export const tunCourse: Course<Rig, TunState, Action> = {
+  begin: beginTun,
+  act: actAtTun,
+  step: stepTun,
+  longest: (16 * 60) / TUN_STEP,
+};

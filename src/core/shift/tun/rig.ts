@@ -1,12 +1,12 @@
 // A mash tun made ready for a shift: its bed, its three waters, and what the house would collect from them.
 import { massOfWater } from '../../mashing/hot-water.ts';
 import { mashTemperature, strikeTemperature, type MashIn } from '../../mashing/strike.ts';
-import { asWort, drainWaters, together, type Bed, type Runoff } from '../../mashing/waters.ts';
+import { asWort, drainWaters, runoffsTogether, type Bed, type Runoff } from '../../mashing/waters.ts';
 import { bracketedRoot } from '../../numerics/root.ts';
 import { celsius, kilograms, litres, litresPerKilogram, type Quantity } from '../../quantity.ts';
 import { isRefusal, refuse, type Refusal } from '../../refusal.ts';
 
-export const STEP = 0.5; // min of the run in one step
+export const TUN_STEP = 0.5; // min of the run in one step
 export const MASHES_IN = 15; // min for the grist and the first water; common practice, no source
 export const USUAL_MARK = 5; // of ten on the run-off, at which the first water drains in its usual minutes
 const DRAINS = 110; // min of the first water's run-off at that mark, so that a whole mash takes the six hours of the cycle on record; common practice, no source
@@ -60,9 +60,9 @@ export interface Rig {
 
 /**
  * Makes a tun ready. Refuses a house whose waters make no such wort.
- * @example rigFor({ bed: { moisture: percent(4) }, ratio: litresPerKilogram(4), mash: celsius(20), weak: {} }, { grist: 20 }) // refuses: colder than 50 (a mash at 20 °C is none)
+ * @example rigOfTun({ bed: { moisture: percent(4) }, ratio: litresPerKilogram(4), mash: celsius(20), weak: {} }, { grist: 20 }) // refuses: colder than 50 (a mash at 20 °C is none)
  */
-export function rigFor(setup: TunSetup, events: TunEvents): Rig | Refusal {
+export function rigOfTun(setup: TunSetup, events: TunEvents): Rig | Refusal {
   const { bed, ratio, weak } = setup;
   const mashIn: MashIn = { ratio, gristTemperature: celsius(events.grist), maltMoisture: bed.moisture };
   const strike = strikeTemperature(setup.mash, mashIn);
@@ -79,7 +79,7 @@ export function rigFor(setup: TunSetup, events: TunEvents): Rig | Refusal {
     );
   const wortOf = (second: number) => {
     const all = drained(second);
-    return isRefusal(all) ? all : asWort(together(all.runoffs.slice(0, 2)));
+    return isRefusal(all) ? all : asWort(runoffsTogether(all.runoffs.slice(0, 2)));
   };
   const [least, most] = [wortOf(LEAST), wortOf(MOST)];
   if (isRefusal(least)) return least;
@@ -104,7 +104,7 @@ export function rigFor(setup: TunSetup, events: TunEvents): Rig | Refusal {
     extract: (bed.malt * bed.extract) / 100,
     held: bed.malt * bed.held,
     mashIn,
-    goal: { wort: together(all.runoffs.slice(0, 2)), weak: together(all.runoffs.slice(2)), volume: wort.volume, gravity: wort.gravity, strike }, // prettier-ignore
+    goal: { wort: runoffsTogether(all.runoffs.slice(0, 2)), weak: runoffsTogether(all.runoffs.slice(2)), volume: wort.volume, gravity: wort.gravity, strike }, // prettier-ignore
     firstRun,
     usual: firstRun / DRAINS,
   };

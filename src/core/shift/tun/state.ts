@@ -54,9 +54,9 @@ const EMPTY: Pool = { water: 0, extract: 0 };
 
 /**
  * The tun is clean and empty, its plates covered with hot water that is not counted; the liquor stands at 60 °C.
- * @example begin({}) // { step: 0, liquor: 60, waters: 0 } (the tun is empty)
+ * @example beginTun({}) // { step: 0, liquor: 60, waters: 0 } (the tun is empty)
  */
-export const begin = (_: Rig): TunState => ({
+export const beginTun = (_: Rig): TunState => ({
   step: 0,
   isDone: false,
   liquor: 60,

@@ -1,13 +1,13 @@
 // What is done at a washback, and what comes of it: each action changes the shift, or is refused with the reason.
 import { formatNumber as n } from '../../format.ts';
-import { goneWrong, isMark, lastOf, refusedAsWrong, type Acted as Any, type Course, type LogNote, type LogRead } from '../course.ts'; // prettier-ignore
+import { goneWrong, isMark, lastHappened, refusedAsWrong, type Acted as Any, type Course, type LogNote, type LogRead } from '../course.ts'; // prettier-ignore
 import { jarOf, type GravitySample } from '../gravity-jar.ts';
 import { isRefusal, refuse, type Refusal } from '../../refusal.ts';
-import { chargerFree, DOSE_MARK, LIMIT, STEP, type Rig } from './rig.ts';
-import { begin, type WashbackState } from './state.ts';
-import { gravityAt, hourOf, step } from './step.ts';
+import { chargerFree, DOSE_MARK, GAS_LIMIT, WASHBACK_STEP, type Rig } from './rig.ts';
+import { beginWashback, type WashbackState } from './state.ts';
+import { gravityAt, hourSinceFirstWort, stepWashback } from './step.ts';
 
-export const COOLER = [10, 32] as const; // °C to which the wort cooler can be set, by halves
+export const COOLER_RANGE = [10, 32] as const; // °C to which the wort cooler can be set, by halves
 const HOT_WORT = 30; // °C above which yeast is shocked when it goes in; memory
 const METER_HOLDS = 1; // steps in which a reading of the gas lets somebody in, once: five minutes; no source
 const DOSES = 2; // of antifoam; no source
@@ -24,10 +24,10 @@ type Acted = Any<WashbackState>;
 
 /**
  * Whether the wort cooler can be set to a temperature.
- * @example [isCooler(19.5), isCooler(19.3)] // [true, false] (half degrees)
+ * @example [isCoolerTemperature(19.5), isCoolerTemperature(19.3)] // [true, false] (half degrees)
  */
-export const isCooler = (to: number): boolean =>
-  Number.isInteger(to * 2) && to >= COOLER[0] && to <= COOLER[1];
+export const isCoolerTemperature = (to: number): boolean =>
+  Number.isInteger(to * 2) && to >= COOLER_RANGE[0] && to <= COOLER_RANGE[1];
 
 /**
  * Nobody goes in without a reading of the gas for that entry, nor above the limit: what is wrong with going in now, or nothing.
@@ -36,10 +36,10 @@ export const isCooler = (to: number): boolean =>
 function keepsOut(state: WashbackState): Acted | undefined {
   const isRead = state.meteredAt >= 0 && state.step - state.meteredAt <= METER_HOLDS;
   const isAlarm = state.happened.some(({ id }) => id === 'alarm') && state.isFanOff;
-  if (isAlarm || (isRead && state.metered > LIMIT)) {
+  if (isAlarm || (isRead && state.metered > GAS_LIMIT)) {
     const says = 'You stay out: the gas at the door is over the limit. Keep others out, and report it.';
-    const counted = lastOf(state.wrong, 'went-in');
-    const isCounted = counted >= 0 && counted >= lastOf(state.happened, 'alarm');
+    const counted = lastHappened(state.wrong, 'went-in');
+    const isCounted = counted >= 0 && counted >= lastHappened(state.happened, 'alarm');
     return isCounted ? { state, says, isRefused: true } : refusedAsWrong(state, 'went-in', says);
   }
   if (!isRead) return refusedAsWrong(state, 'unmeasured', 'Not yet: read the gas meter at the door first.');
@@ -53,7 +53,7 @@ function pitch(rig: Rig, state: WashbackState): Acted {
   const half = rig.pace.half * rig.pace.steepness;
   const pitched: WashbackState = {
     ...state,
-    pitched: hourOf(state),
+    pitched: hourSinceFirstWort(state),
     pitchedWith: ratio,
     pitchedAt: state.temperature,
     odds: Math.log(ratio) - half,
@@ -67,9 +67,9 @@ function pitch(rig: Rig, state: WashbackState): Acted {
 
 /**
  * A jar of the wash. Refuses while there is too little of it, and a sample that is too warm.
- * @example sampleOf({ mass: 9000 }, { filled: 1000 }) // refuses: too little wort (less than a third)
+ * @example sampleOfWash({ mass: 9000 }, { filled: 1000 }) // refuses: too little wort (less than a third)
  */
-export function sampleOf(rig: Rig, state: WashbackState): GravitySample | Refusal {
+export function sampleOfWash(rig: Rig, state: WashbackState): GravitySample | Refusal {
   if (state.filled < rig.mass / 3)
     return refuse('There is too little wort in the washback yet to draw a sample.');
   return jarOf(gravityAt(rig, state.part), state.temperature + rig.events.jar);
@@ -78,12 +78,12 @@ export function sampleOf(rig: Rig, state: WashbackState): GravitySample | Refusa
 function handOver(rig: Rig, state: WashbackState): Acted {
   if (state.filled < rig.mass || state.pitched < 0)
     return { state, says: 'There is no wash to hand over yet.' };
-  if (hourOf(state) < chargerFree(rig) - 1e-9)
+  if (hourSinceFirstWort(state) < chargerFree(rig) - 1e-9)
     return { state, says: 'The wash charger has no room yet. The stillman calls when it has.' };
   // Whether it still works: what its gravity would lose in the next hours.
   let later = state;
-  for (let i = 0; i < SIX_HOURS / STEP; i++) later = step(rig, later);
-  const done: WashbackState = { ...state, isDone: true, handedAt: hourOf(state) };
+  for (let i = 0; i < SIX_HOURS / WASHBACK_STEP; i++) later = stepWashback(rig, later);
+  const done: WashbackState = { ...state, isDone: true, handedAt: hourSinceFirstWort(state) };
   const works = gravityAt(rig, state.part) - gravityAt(rig, later.part) > STILL_WORKS;
   const says = 'The wash runs to the charger, and the shift is done.';
   return works ? goneWrong(done, 'early', says) : { state: done, says };
@@ -91,15 +91,15 @@ function handOver(rig: Rig, state: WashbackState): Acted {
 
 /**
  * Does an action. A shift that is done takes none but a note.
- * @example act({}, { isDone: true }, { do: 'set', to: 20 }).says // 'The shift is done.' (it takes no more)
+ * @example actAtWashback({}, { isDone: true }, { do: 'set', to: 20 }).says // 'The shift is done.' (it takes no more)
  */
-export function act(rig: Rig, state: WashbackState, action: Action): Acted {
+export function actAtWashback(rig: Rig, state: WashbackState, action: Action): Acted {
   if (action.do === 'note') return { state, says: '' };
   if (state.isDone) return { state, says: 'The shift is done.' };
   switch (action.do) {
     case 'set':
-      if (!isCooler(action.to))
-        return { state, says: `The wort cooler goes from ${COOLER[0]} to ${COOLER[1]} °C.` };
+      if (!isCoolerTemperature(action.to))
+        return { state, says: `The wort cooler goes from ${COOLER_RANGE[0]} to ${COOLER_RANGE[1]} °C.` };
       if (state.filled >= rig.mass) return { state, says: 'All the wort is in; the cooler is off.' };
       return { state: { ...state, set: action.to }, says: `Wort cooler at ${n(action.to, 1)} °C.` };
     case 'dose':
@@ -133,7 +133,7 @@ export function act(rig: Rig, state: WashbackState, action: Action): Acted {
     case 'meter':
       return {
         state: { ...state, metered: state.ppm, meteredAt: state.step },
-        says: `The meter at the door shows ${n(state.ppm, 0)} ppm of carbon dioxide. ${state.ppm > LIMIT ? 'Over the limit: nobody goes in.' : 'Under the limit.'}`,
+        says: `The meter at the door shows ${n(state.ppm, 0)} ppm of carbon dioxide. ${state.ppm > GAS_LIMIT ? 'Over the limit: nobody goes in.' : 'Under the limit.'}`,
       };
     case 'report':
       if (!state.isFanOff) return { state, says: 'The fan runs; there is nothing to report.' };
@@ -143,7 +143,7 @@ export function act(rig: Rig, state: WashbackState, action: Action): Acted {
           says: 'It is reported already. The door stays shut until the fan runs and the meter says so.',
         };
       return {
-        state: { ...state, reportedAt: hourOf(state) },
+        state: { ...state, reportedAt: hourSinceFirstWort(state) },
         says: 'You report the fan, shut the door and keep everybody out. Those whose work it is will see to it.',
       };
     case 'go-in':
@@ -162,7 +162,7 @@ export function act(rig: Rig, state: WashbackState, action: Action): Acted {
           }
         : { state, says: 'Nobody asks.' };
     case 'read': {
-      const sample = sampleOf(rig, state);
+      const sample = sampleOfWash(rig, state);
       if (isRefusal(sample)) return { state, says: sample.refused };
       const { read, corrected } = action;
       const reading = {
@@ -185,8 +185,8 @@ export function act(rig: Rig, state: WashbackState, action: Action): Acted {
 
 /** The rules of a shift at a washback; eight days at most. */
 export const washbackCourse: Course<Rig, WashbackState, Action> = {
-  begin,
-  act,
-  step,
-  longest: (8 * 24) / STEP,
+  begin: beginWashback,
+  act: actAtWashback,
+  step: stepWashback,
+  longest: (8 * 24) / WASHBACK_STEP,
 };

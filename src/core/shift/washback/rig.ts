@@ -8,10 +8,10 @@ import { wortExtract, wortMass, type Wort } from '../../mashing/wort.ts';
 import { celsius, hours, kilograms, quantity, type Quantity } from '../../quantity.ts';
 import { refuse, type Refusal } from '../../refusal.ts';
 
-export const STEP = 1 / 12; // h of the run in one step: five minutes
-export const FILLS = 3; // h in which the wort runs in; common practice, no source
+export const WASHBACK_STEP = 1 / 12; // h of the run in one step: five minutes
+export const FILLING_HOURS = 3; // h in which the wort runs in; common practice, no source
 export const DOSE_MARK = 5; // of ten, at which the yeast is the house's own dose
-export const LIMIT = 5000; // ppm carbon dioxide at the door above which nobody goes in; EH40/2005, the limit over eight hours
+export const GAS_LIMIT = 5000; // ppm carbon dioxide at the door above which nobody goes in; EH40/2005, the limit over eight hours
 const HALF = 16; // h to half the fall; the calculator's own, after the shape of Reid et al. 2021
 const SHAPE = 3.2; // steepness times the hours to half; the same: 0.2 an hour and 16 h
 const HEAT_OF_EXTRACT = 586; // kJ/kg of extract used; memory
@@ -76,9 +76,9 @@ export interface Rig {
 
 /**
  * Makes a washback ready. Refuses a fermentation of fewer than 24 or more than 150 hours, and wort that does not fall.
- * @example rigFor({ hours: 20 }, {}) // refuses: 24 to 150 h (twenty hours are too few)
+ * @example rigOfWashback({ hours: 20 }, {}) // refuses: 24 to 150 h (twenty hours are too few)
  */
-export function rigFor(setup: WashbackSetup, events: WashbackEvents): Rig | Refusal {
+export function rigOfWashback(setup: WashbackSetup, events: WashbackEvents): Rig | Refusal {
   if (!(setup.hours >= 24 && setup.hours <= 150))
     return refuse(`A washback of ${setup.hours} h is none that a shift can be run with: 24 to 150 h are.`);
   if (!(setup.final < setup.wort.gravity)) return refuse('Wort that ferments grows lighter; here the final gravity is not below the first.'); // prettier-ignore

@@ -55,9 +55,9 @@ export interface WashbackState extends Moment<Happening, Wrong> {
 
 /**
  * The washback is clean and empty, the cooler is set to the house's temperature; nothing has run in.
- * @example begin({ setup: { set: 19.2 } }) // { step: 0, set: 19, temperature: 19.2, filled: 0 } (to the half degree)
+ * @example beginWashback({ setup: { set: 19.2 } }) // { step: 0, set: 19, temperature: 19.2, filled: 0 } (to the half degree)
  */
-export function begin({ setup }: Rig): WashbackState {
+export function beginWashback({ setup }: Rig): WashbackState {
   return {
     step: 0,
     isDone: false,

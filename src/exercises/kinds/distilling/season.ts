@@ -2,9 +2,9 @@
 import seasonCalculator from '../../../calculators/distilling/season.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
-import { ofTwo } from '../../of-two.ts';
+import { ofTwoDistillations } from '../../of-two-distillations.ts';
 
-export default ofTwo(
+export default ofTwoDistillations(
   exercise(seasonCalculator, {
     title: 'The first hearts of a season',
     form: 'curve',

@@ -2,9 +2,9 @@
 import spiritRunEnergy from '../../../calculators/distilling/spirit-run-energy.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import { exercise } from '../../exercise.ts';
-import { ofTwo } from '../../of-two.ts';
+import { ofTwoDistillations } from '../../of-two-distillations.ts';
 
-export default ofTwo(
+export default ofTwoDistillations(
   exercise(spiritRunEnergy, {
     title: 'Heat of both stills to a litre',
     level: 2,

@@ -1,6 +1,6 @@
 // The heart between two strengths, read from the curve of the run.
 import { formatNumber as n } from '../../../core/format.ts';
-import { decimalsOf } from '../../exercise.ts';
+import { decimalsOfStep } from '../../exercise.ts';
 import { sum } from '../../sum.ts';
 import { chartOf, volumeAt } from './spirit-run.ts';
 
@@ -55,7 +55,7 @@ export default sum({
     },
   ],
   working: (v, answer) => [
-    `At ${n(v.ends, 0)} % vol the curve stands at ${n(volumeAt(v, v.ends), 0)} L, at ${n(v.begins, decimalsOf(v.begins))} % vol at ${n(volumeAt(v, v.begins), 0)} L`,
+    `At ${n(v.ends, 0)} % vol the curve stands at ${n(volumeAt(v, v.ends), 0)} L, at ${n(v.begins, decimalsOfStep(v.begins))} % vol at ${n(volumeAt(v, v.begins), 0)} L`,
     `Heart = ${n(volumeAt(v, v.ends), 0)} − ${n(volumeAt(v, v.begins), 0)} = ${n(answer, 0)} L`,
   ],
   curve: (v) => chartOf(v),

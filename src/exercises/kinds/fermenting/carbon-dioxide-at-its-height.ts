@@ -1,7 +1,7 @@
 // How fast the gas comes when it comes fastest.
 import carbonDioxide from '../../../calculators/fermenting/carbon-dioxide.ts';
 import { formatNumber as n } from '../../../core/format.ts';
-import { decimalsOf, exercise } from '../../exercise.ts';
+import { decimalsOfStep, exercise } from '../../exercise.ts';
 
 export default exercise(carbonDioxide, {
   id: 'carbon-dioxide-at-its-height',
@@ -16,7 +16,7 @@ export default exercise(carbonDioxide, {
   within: 0.02,
   redo: ({ gas, steepness }) => ({ peak: (gas * steepness) / 4 }),
   prompt: (show, { half, steepness }) =>
-    `A washback gives off ${show.gas} of carbon dioxide in all. In its fastest hour, after ${n(half, 0)} h, ${n(25 * steepness, decimalsOf(25 * steepness))} % of the whole comes. How many kilograms is that in the hour?`,
+    `A washback gives off ${show.gas} of carbon dioxide in all. In its fastest hour, after ${n(half, 0)} h, ${n(25 * steepness, decimalsOfStep(25 * steepness))} % of the whole comes. How many kilograms is that in the hour?`,
   before: {
     prompt: (show, { half, steepness }) =>
       `A washback gives off ${show.gas} of carbon dioxide in all. Its gravity falls along an S with a steepness of ${n(steepness, 2)} an hour and is half down after ${n(half, 0)} h; in that hour, when gas comes fastest, a quarter of the steepness is the part of the whole that comes. How many kilograms an hour is that?`,
@@ -39,8 +39,8 @@ export default exercise(carbonDioxide, {
     },
   ],
   working: ({ gas, steepness }) => [
-    `In its fastest hour comes ${n(25 * steepness, decimalsOf(25 * steepness))} % of the whole, a quarter of the steepness of its S`,
-    `${n(gas, 0)} × ${n(25 * steepness, decimalsOf(25 * steepness))} ÷ 100 = ${n((gas * steepness) / 4, 1)} kg in an hour`,
+    `In its fastest hour comes ${n(25 * steepness, decimalsOfStep(25 * steepness))} % of the whole, a quarter of the steepness of its S`,
+    `${n(gas, 0)} × ${n(25 * steepness, decimalsOfStep(25 * steepness))} ÷ 100 = ${n((gas * steepness) / 4, 1)} kg in an hour`,
     'It lies low and cannot be seen; only a meter tells where it is.',
   ],
 });

@@ -1,10 +1,10 @@
 // How much of the extract the yeast truly used, by the factor 81.4.
 import { formatNumber as n } from '../../../core/format.ts';
-import { until } from '../../renewed.ts';
+import { retiredAfter } from '../../renewed.ts';
 import { sum } from '../../sum.ts';
 
 /** Asks what another kind asks too; older sheets go on drawing it. */
-export default until(
+export default retiredAfter(
   2,
   sum({
     id: 'real-attenuation',

@@ -12,7 +12,7 @@ const place = (country: Country) =>
   country === 'another EU country' ? 'a country of the European Union other than Ireland' : country;
 
 /** A spirit in words, with every fact that a definition may ask for. */
-export function told(claim: Claim): string {
+export function spiritInWords(claim: Claim): string {
   const { grain, still, madeIn, maturedIn, bottledIn } = claim;
   const elsewhere = (country: Country = madeIn) => (country === madeIn ? 'there' : `in ${place(country)}`);
   return (

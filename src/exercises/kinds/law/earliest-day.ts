@@ -1,5 +1,5 @@
 // The earliest day on which a cask may be sold as whisky.
-import { choice, EVEN_SINCE } from '../../choice.ts';
+import { choice, EVEN_WORDING_SINCE } from '../../choice.ts';
 
 const MONTHS = ['February', 'March', 'April', 'May', 'August', 'September', 'October', 'November'] as const;
 const LEAST = 3; // years in wood, in every place named here
@@ -21,7 +21,7 @@ export default choice({
     const [day, month] = [chance.pick([3, 9, 14, 22, 27]), chance.pick(MONTHS)];
     const year = chance.pick([2018, 2019, 2020, 2021, 2022, 2023]);
     const on = (later: number, by = day) => `On ${by} ${month} ${year + later}.`;
-    if (chance.generator >= EVEN_SINCE) {
+    if (chance.generator >= EVEN_WORDING_SINCE) {
       const made = day - chance.pick([1, 2]);
       return {
         prompt: `Spirit was distilled on ${made} ${month} ${year} and filled into oak of 200 L on ${day} ${month} of the same year. When, at the earliest, may it be sold ${place}?`,

@@ -1,9 +1,9 @@
 // Which point of a definition a spirit misses.
-import { judge, type Claim, type Country, type Definition } from '../../../core/law/claim.ts';
+import { judgeClaim, type Claim, type Country, type Definition } from '../../../core/law/claim.ts';
 import { definitions } from '../../../core/law/definitions.ts';
-import { chanceOf, type Chance } from '../../seeded-random.ts';
-import { choice, EVEN_SINCE } from '../../choice.ts';
-import { soundSpirit, told } from './claims.ts';
+import { seededChance, type Chance } from '../../seeded-random.ts';
+import { choice, EVEN_WORDING_SINCE } from '../../choice.ts';
+import { soundSpirit, spiritInWords } from './claims.ts';
 
 /** The generator from which a point says what it is about where it stands alone. */
 const SAID_IN_FULL = 7;
@@ -62,7 +62,7 @@ const cases: readonly Case[] = [
 const pointsOf = (misses: readonly Change[], sound: Claim, definition: Definition): ReadonlySet<string> =>
   new Set(
     misses.flatMap((miss) =>
-      judge({ ...sound, ...miss(chanceOf('points')) }, definition).flatMap(({ asks, met }) =>
+      judgeClaim({ ...sound, ...miss(seededChance('points')) }, definition).flatMap(({ asks, met }) =>
         met ? [] : [asks],
       ),
     ),
@@ -80,14 +80,14 @@ export default choice({
     const definition = definitions.find((each) => each.id === id)!;
     const sound = { ...soundSpirit(chance, country), ...meets };
     const claim = { ...sound, ...chance.pick(misses)(chance) };
-    const verdicts = judge(claim, definition);
-    const missable = chance.generator < EVEN_SINCE ? undefined : pointsOf(misses, sound, definition);
+    const verdicts = judgeClaim(claim, definition);
+    const missable = chance.generator < EVEN_WORDING_SINCE ? undefined : pointsOf(misses, sound, definition);
     const option = ({ asks, met }: (typeof verdicts)[number]) => ({
       text: sentence(chance.generator < SAID_IN_FULL ? asks : (inFull[asks] ?? asks)),
       why: met ? 'That point is met.' : 'That is the point it misses, and no other makes up for it.',
     });
     return {
-      prompt: `${told(claim)} It misses one point of the definition “${definition.name}”. Which?`,
+      prompt: `${spiritInWords(claim)} It misses one point of the definition “${definition.name}”. Which?`,
       right: option(verdicts.find(({ met }) => !met)!),
       others: verdicts.filter(({ asks, met }) => met && (missable?.has(asks) ?? true)).map(option),
     };

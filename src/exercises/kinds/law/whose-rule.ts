@@ -1,5 +1,5 @@
 // Whose rule it is.
-import { choice, EVEN_SINCE } from '../../choice.ts';
+import { choice, EVEN_WORDING_SINCE } from '../../choice.ts';
 
 const names = {
   scotch: 'Single malt Scotch whisky.',
@@ -44,15 +44,17 @@ export default choice({
   sources: ['swr-2009', 'eu-2019-787', 'cfr-27-5', 'ttb-199', 'beverages-2024', 'japan-standard'],
   ask: (chance) => {
     const [says, of, not, why] = chance.pick(
-      chance.generator < EVEN_SINCE ? rules : rulesOf(chance.pick(FOUR)),
+      chance.generator < EVEN_WORDING_SINCE ? rules : rulesOf(chance.pick(FOUR)),
     );
     return {
       prompt: `A spirit of this name ${says}. Which name is it?`,
       right: { text: names[of], why },
-      others: (chance.generator < EVEN_SINCE ? not : FOUR.filter((name) => name !== of)).map((name) => ({
-        text: names[name],
-        why: `Its rule is another. ${why}`,
-      })),
+      others: (chance.generator < EVEN_WORDING_SINCE ? not : FOUR.filter((name) => name !== of)).map(
+        (name) => ({
+          text: names[name],
+          why: `Its rule is another. ${why}`,
+        }),
+      ),
     };
   },
 });

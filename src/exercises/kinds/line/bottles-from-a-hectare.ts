@@ -1,6 +1,6 @@
 // Bottles that a hectare of barley could give.
 import { formatNumber as n, formatWorking as w } from '../../../core/format.ts';
-import { wholeOf } from '../../question.ts';
+import { wholeNumberOf } from '../../question.ts';
 import { sum } from '../../sum.ts';
 
 const MALT = 0.83; // t of malt from a tonne of barley; common practice
@@ -45,7 +45,7 @@ export default sum({
     return [
       `Pure alcohol: ${v.harvest} × 0.83 × ${v.spiritYield} = ${w(alcohol)} L; left of it ${w((alcohol * v.left) / 100)} L`,
       `In a bottle: 0.7 × ${v.strength} ÷ 100 = ${w((0.7 * v.strength) / 100)} L`,
-      `Bottles: ${w((alcohol * v.left) / 100)} ÷ ${w((0.7 * v.strength) / 100)} = ${n(answer, 1)}, so ${n(wholeOf(answer, 'down'), 0)} full ones`,
+      `Bottles: ${w((alcohol * v.left) / 100)} ÷ ${w((0.7 * v.strength) / 100)} = ${n(answer, 1)}, so ${n(wholeNumberOf(answer, 'down'), 0)} full ones`,
     ];
   },
 });

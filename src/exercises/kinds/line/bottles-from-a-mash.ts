@@ -1,6 +1,6 @@
 // Bottles that come, years later, from one mash.
 import { format, formatNumber as n } from '../../../core/format.ts';
-import { wholeOf } from '../../question.ts';
+import { wholeNumberOf } from '../../question.ts';
 import { sum } from '../../sum.ts';
 
 export default sum({
@@ -50,7 +50,7 @@ export default sum({
     return [
       `Pure alcohol left: ${v.filled} × (100 − ${v.lost}) ÷ 100 = ${n(left, 2)} L`,
       `In a bottle: ${v.bottle} ÷ 100 × ${v.strength} ÷ 100 = ${n(inBottle, 4)} L`,
-      `Bottles: ${n(left, 2)} ÷ ${n(inBottle, 4)} = ${n(answer, 1)}, so ${n(wholeOf(answer, 'down'), 0)} full ones`,
+      `Bottles: ${n(left, 2)} ÷ ${n(inBottle, 4)} = ${n(answer, 1)}, so ${n(wholeNumberOf(answer, 'down'), 0)} full ones`,
     ];
   },
 });

@@ -1,6 +1,6 @@
 // Casks filled in a year, from the mashes of a week.
 import { format, formatNumber as n } from '../../../core/format.ts';
-import { wholeOf } from '../../question.ts';
+import { wholeNumberOf } from '../../question.ts';
 import { sum } from '../../sum.ts';
 
 export default sum({
@@ -42,7 +42,7 @@ export default sum({
     return [
       `Mashes a year: ${v.mashes} × ${v.weeks} = ${n(v.mashes * v.weeks, 0)}`,
       `Spirit a year: ${n(v.mashes * v.weeks, 0)} × ${v.mash} = ${n(v.mash * v.mashes * v.weeks, 0)} L`,
-      `Casks: ${n(v.mash * v.mashes * v.weeks, 0)} ÷ ${v.size} = ${n(answer, 1)}, so ${n(wholeOf(answer, 'up'), 0)}, for the part over wants a cask too`,
+      `Casks: ${n(v.mash * v.mashes * v.weeks, 0)} ÷ ${v.size} = ${n(answer, 1)}, so ${n(wholeNumberOf(answer, 'up'), 0)}, for the part over wants a cask too`,
     ];
   },
 });

@@ -1,6 +1,6 @@
 // More in the bottles than in the vat, and spirit made stronger with water.
 import { formatNumber as n } from '../../../core/format.ts';
-import { impossible, told } from './impossible.ts';
+import { impossible, optionOf } from './impossible.ts';
 import { alcoholSaid, said } from './quoted.ts';
 
 export default impossible({
@@ -29,33 +29,33 @@ export default impossible({
     return [
       {
         alike: {
-          can: told(
+          can: optionOf(
             `A vat of ${volume(bottling.volume)} at ${bottled} filled ${count(bottling.bottles * 0.995)} full bottles of ${size}.`,
             `It can be: a little stays in filters and pipes.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `A vat of ${volume(bottling.volume)} at ${bottled} filled ${count(bottling.bottles * more)} full bottles of ${size}.`,
             `The vat is enough for ${count(bottling.bottles)} bottles; these would hold more than was in it.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `A vat of ${volume(bottling.volume)} at ${bottled} filled ${count(bottling.bottles * 0.995)} bottles of ${size}.`,
           'It can be: a little stays in filters and pipes.',
         ),
         cannot: [
-          told(
+          optionOf(
             `A vat of ${volume(bottling.volume)} at ${bottled} filled ${count(bottling.bottles * more)} full bottles of ${size}.`,
             `The vat is enough for ${count(bottling.bottles)} bottles; these would hold more than was in it.`,
           ),
         ],
       },
       {
-        can: told(
+        can: optionOf(
           `From casks with ${alcoholSaid(matured.alcohol * mashes)} came ${volume(bottling.volume)} at ${bottled}.`,
           'It can be: water changes litres and strength, and the pure alcohol stays.',
         ),
         cannot: [
-          told(
+          optionOf(
             `From casks with ${alcoholSaid(matured.alcohol * mashes)} came ${volume(bottling.volume * more)} at ${bottled}.`,
             `That would be ${alcoholSaid(bottling.alcohol * more * mashes)}. Water adds litres, and no alcohol.`,
           ),
@@ -63,45 +63,45 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `Spirit at ${strength(bottling.strength + 10)} was let down with water to ${bottled}.`,
             `It can be: water brings the strength down.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `Spirit at ${strength(weaker)} was let down with water to ${bottled}.`,
             `Water can only make spirit weaker.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `Spirit at ${strength(bottling.strength + 10)} was let down with water to ${bottled}.`,
           'It can be: water brings the strength down.',
         ),
         cannot: [
-          told(
+          optionOf(
             `Spirit at ${strength(weaker)} was brought to ${bottled} with water.`,
             'Water can only make spirit weaker.',
           ),
         ],
       },
       {
-        can: told(
+        can: optionOf(
           `A bottle of ${size} at ${bottled} holds ${n(inBottle, 1)} cL of pure alcohol.`,
           `It can be: ${n(house.bottleSize, 0)} × ${n(bottling.strength, 1)} ÷ 100.`,
         ),
         cannot: [
-          told(
+          optionOf(
             `A bottle of ${size} at ${bottled} holds ${n(inBottle * 1.3, 1)} cL of pure alcohol.`,
             `It holds ${n(house.bottleSize, 0)} × ${n(bottling.strength, 1)} ÷ 100 = ${n(inBottle, 1)} cL.`,
           ),
         ],
       },
       {
-        can: told(
+        can: optionOf(
           `Casks filled with ${alcoholSaid(filledPerCask)} each gave ${n(Math.floor(bottling.bottlesPerCask), 0)} bottles of ${size} at ${bottled} each.`,
           'It can be: the rest of the alcohol left through the wood.',
         ),
         cannot: [
-          told(
+          optionOf(
             `Casks filled with ${alcoholSaid(filledPerCask)} each gave ${n(Math.ceil(tooMany), 0)} bottles of ${size} at ${bottled} each.`,
             `Those bottles would hold ${said((tooMany * inBottle) / 100, 'volume20')} of pure alcohol, more than was ever filled.`,
           ),

@@ -1,6 +1,6 @@
 // Draff with more in it than the malt left behind.
 import { formatNumber as n } from '../../../core/format.ts';
-import { impossible, told } from './impossible.ts';
+import { impossible, optionOf } from './impossible.ts';
 import { quoted, said } from './quoted.ts';
 
 export default impossible({
@@ -35,21 +35,21 @@ export default impossible({
     return [
       {
         alike: {
-          can: told(
+          can: optionOf(
             `Of ${exactly(whole)} of dry malt ${exactly(whole - stayed)} went into the wort and ${exactly(stayed)} stayed in the draff.`,
             `It can be: the two parts make the whole.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `Of ${exactly(whole)} of dry malt ${exactly(whole - stayed)} went into the wort and ${exactly(tooMuch)} stayed in the draff.`,
             `The two parts would be ${exactly(whole - stayed + tooMuch)}, more than the dry malt that there was.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `Of ${mass(dryMalt)} of dry malt ${mass(dryMalt - dryDraff)} went into the wort and ${mass(dryDraff)} stayed in the draff.`,
           'It can be: the two parts make the whole.',
         ),
         cannot: [
-          told(
+          optionOf(
             `Of ${mass(dryMalt)} of dry malt ${mass(dryMalt - dryDraff)} went into the wort and ${mass(dryDraff + 0.08 * dryMalt)} stayed in the draff.`,
             'The two parts would be more than the dry malt that there was.',
           ),
@@ -57,21 +57,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `${mass(draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass(dryDraff)} of dry matter.`,
             `It can be: ${n(100 - wet, 1)} % of the whole is dry.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `${mass(draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass(dryDraff * more)} of dry matter.`,
             `At ${said(wet, 'percent')} moisture only ${n(100 - wet, 1)} % are dry, which is ${mass(dryDraff)}.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `${mass(draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass((draff * wet) / 100)} of water.`,
           `It can be: that is ${said(wet, 'percent')} of the whole.`,
         ),
         cannot: [
-          told(
+          optionOf(
             `${mass(draff)} of wet draff at ${said(wet, 'percent')} moisture hold ${mass(dryDraff * more)} of dry matter.`,
             `At ${said(wet, 'percent')} moisture only ${n(100 - wet, 1)} % are dry, which is ${mass(dryDraff)}.`,
           ),
@@ -79,25 +79,25 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, with nothing added, ${mass(draff)} of draff became ${mass(pressed)}.`,
             `It can be: the dry matter stayed, and water ran off.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, with nothing added, ${mass(draff)} of draff became ${mass(draff * 1.02)}.`,
             `Pressing takes water away, so what is left must weigh less.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, ${mass(draff)} of draff became ${mass(pressed)}.`,
           'It can be: the dry matter stayed, and water ran off.',
         ),
         cannot: [
-          told(
+          optionOf(
             `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, with nothing added, ${mass(draff)} of draff became ${mass(draff * 1.02)}.`,
             'Pressing takes water away, so what is left must weigh less.',
           ),
-          told(
+          optionOf(
             `Pressed from ${said(wet, 'percent')} to ${said(wet - less, 'percent')} moisture, ${mass(draff)} of draff lost ${mass((draff * wet * 1.05) / 100)} of water.`,
             `It held ${mass((draff * wet) / 100)} of water in all, and is still wet.`,
           ),
@@ -105,21 +105,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `The wort took ${kept} % of the extract, and the draff still has ${100 - kept} % of it.`,
             `It can be: what is not in the wort stayed behind.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `The wort took ${kept} % of the extract, and the draff still has ${also} % of it.`,
             `That makes ${kept + also} % of what the malt had.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `The wort took ${kept} % of the extract, and the draff has the other ${100 - kept} %.`,
           'It can be: what is not in the wort stayed behind.',
         ),
         cannot: [
-          told(
+          optionOf(
             `The wort took ${kept} % of the extract, and the draff still has ${also} % of it.`,
             `That makes ${kept + also} % of what the malt had.`,
           ),

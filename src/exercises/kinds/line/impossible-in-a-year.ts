@@ -1,6 +1,6 @@
 // Too few hours, too much malt from a field, more casks than were filled: years that no house has.
 import { formatNumber as n } from '../../../core/format.ts';
-import { impossible, told } from './impossible.ts';
+import { impossible, optionOf } from './impossible.ts';
 import { many, quoted, said } from './quoted.ts';
 
 const HOURS = 168; // in a week
@@ -33,23 +33,23 @@ export default impossible({
     return [
       {
         alike: fewest > 2 && {
-          can: told(
+          can: optionOf(
             `With ${many(mashes, 'mash', 'mashes')} a week, week after week, each stays ${n(house.fermentationHours, 0)} hours in one of ${fewest + 1} washbacks.`,
             `It can be: they need ${n(busy, 0)} washback hours, and ${fewest + 1} washbacks have ${n((fewest + 1) * HOURS, 0)} in a week.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `With ${many(mashes, 'mash', 'mashes')} a week, week after week, each stays ${n(house.fermentationHours, 0)} hours in one of ${fewest - 1} washbacks.`,
             `They need ${n(busy, 0)} washback hours, and a week has ${n((fewest - 1) * HOURS, 0)} in that many.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `With ${many(mashes, 'mash', 'mashes')} a week, each stays ${n(house.fermentationHours, 0)} hours in one of ${fewest + 1} washbacks.`,
           `It can be: they need ${n(busy, 0)} washback hours, and ${fewest + 1} washbacks have ${n((fewest + 1) * HOURS, 0)} in a week.`,
         ),
         cannot:
           fewest > 1
             ? [
-                told(
+                optionOf(
                   `Week after week, with ${many(mashes, 'mash', 'mashes')} in each, every mash stays ${n(house.fermentationHours, 0)} hours in one of ${many(fewest - 1, 'washback')}.`,
                   `They need ${n(busy, 0)} washback hours, and a week has ${n((fewest - 1) * HOURS, 0)} in that many.`,
                 ),
@@ -57,12 +57,12 @@ export default impossible({
             : [],
       },
       {
-        can: told(
+        can: optionOf(
           `A hectare with ${n(harvest, 1)} t of barley at ${said(house.barleyMoisture, 'percent')} moisture gave ${n(maltOf, 2)} t of malt at ${said(house.maltMoisture, 'percent')}.`,
           'It can be: malting takes a part of the dry matter, and the kiln most of the water.',
         ),
         cannot: [
-          told(
+          optionOf(
             `A hectare with ${n(harvest, 1)} t of barley at ${said(house.barleyMoisture, 'percent')} moisture gave ${n(tooMuchMalt, 2)} t of malt at ${said(house.maltMoisture, 'percent')}.`,
             `The barley held ${n(dryHarvest, 2)} t of dry matter, and this malt would hold more. Malting adds none.`,
           ),
@@ -70,21 +70,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `In its first ${years} years a house filled ${n(filled, 0)} casks a year and bought none, and ${n(Math.floor(quoted(filled * years * 0.96)), 0)} full ones lie in its store.`,
             `It can be: some were already emptied.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `In its first ${years} years a house filled ${n(filled, 0)} casks a year and bought none, and ${n(Math.ceil(quoted(filled * years * 1.08)), 0)} full ones lie in its store.`,
             `It has filled ${n(filled * years, 0)} in all.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `In its first ${years} years a house filled ${n(filled, 0)} casks a year, and ${n(Math.floor(quoted(filled * years * 0.96)), 0)} lie in its store.`,
           'It can be: some were already emptied.',
         ),
         cannot: [
-          told(
+          optionOf(
             `In its first ${years} years a house filled ${n(filled, 0)} casks a year and bought none, and ${n(Math.ceil(quoted(filled * years * 1.08)), 0)} full ones lie in its store.`,
             `It has filled ${n(filled * years, 0)} in all.`,
           ),
@@ -93,23 +93,23 @@ export default impossible({
       {
         alike: fewer < weeks &&
           fewer > 1 && {
-            can: told(
+            can: optionOf(
               `At ${many(mashes, 'mash', 'mashes')} a week and no more, the house made ${n(mashes * weeks, 0)} in ${many(weeks, 'week')}.`,
               `It can be: mashes times weeks.`,
             ),
-            cannot: told(
+            cannot: optionOf(
               `At ${many(mashes, 'mash', 'mashes')} a week and no more, the house made ${n(mashes * weeks, 0)} in ${many(fewer, 'week')}.`,
               `${mashes} × ${fewer} are ${n(mashes * fewer, 0)}.`,
             ),
           },
-        can: told(
+        can: optionOf(
           `At ${many(mashes, 'mash', 'mashes')} a week the house made ${n(mashes * weeks, 0)} in ${many(weeks, 'week')}.`,
           'It can be: mashes times weeks.',
         ),
         cannot:
           fewer < weeks
             ? [
-                told(
+                optionOf(
                   `At ${many(mashes, 'mash', 'mashes')} a week and no more, the house made ${n(mashes * weeks, 0)} in ${many(fewer, 'week')}.`,
                   `${mashes} × ${fewer} are ${n(mashes * fewer, 0)}.`,
                 ),
@@ -118,28 +118,28 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `Over a year ${kept(share)} % of the alcohol in the washes came over as heart, with no stock of feints used up.`,
             `It can be: the rest stayed in pot ale and lees.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `Over a year ${kept(100 + harvest - 4)} % of the alcohol in the washes came over as heart, with no stock of feints used up.`,
             `Stills make no alcohol. Over a year, with the same stock at both ends, no more comes over than was in the wash.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `Over a year ${kept(share)} % of the alcohol in the washes came over as heart.`,
           'It can be: the rest stayed in pot ale and lees.',
         ),
         cannot: [
-          told(
+          optionOf(
             `Over a year ${kept(chance.pick([101.5, 102.4, 103.2, 104]))} % of the alcohol in the washes came over as heart, with no stock of feints used up.`,
             'Stills make no alcohol. Over a year, with the same stock at both ends, no more comes over than was in the wash.',
           ),
         ],
       },
       {
-        can: told(
+        can: optionOf(
           `The house takes ${n(quoted(pace.maltPerYear / 1000), pace.maltPerYear < 100_000 ? 1 : 0)} t of malt a year, and ${n(quoted(barley.perYear / 1000), barley.perYear < 100_000 ? 1 : 0)} t of barley were steeped for it.`,
           'It can be: malt weighs less than the barley that it was.',
         ),

@@ -1,7 +1,7 @@
 // Malt that holds more than its barley, an analysis over the whole, and other figures that no maltings can have.
 import { ETHANOL_DENSITY } from '../../../core/spirit/density.ts';
 import { formatNumber as n } from '../../../core/format.ts';
-import { impossible, told } from './impossible.ts';
+import { impossible, optionOf } from './impossible.ts';
 import { said } from './quoted.ts';
 
 export default impossible({
@@ -35,36 +35,36 @@ export default impossible({
     const moreFermentable = extract + chance.pick([1.5, 2.5, 3.5]);
     return [
       {
-        can: told(
+        can: optionOf(
           `${barleySaid} of barley at ${wetSaid} moisture became ${said(malt.mass * mashes, 'mass')} of malt at ${drySaid}.`,
           `It can be: of ${said(dryIn, 'mass')} of dry matter ${said(dryOut, 'mass')} are left, and the rest went in breath and rootlets.`,
         ),
         cannot: [
-          told(
+          optionOf(
             `${barleySaid} of barley at ${wetSaid} moisture became ${said(moreMalt, 'mass')} of malt at ${drySaid}.`,
             `The barley held ${said(dryIn, 'mass')} of dry matter; this malt would hold ${said(moreMalt * (1 - dry / 100), 'mass')}. Growing takes dry matter and gives none.`,
           ),
         ],
       },
       {
-        can: told(
+        can: optionOf(
           `The malt has ${said(extract, 'percent')} soluble extract and ${drySaid} water, each of its whole mass.`,
           `It can be: together they are ${n(extract + dry, 1)} %, and the rest is what stays behind as draff.`,
         ),
         cannot: [
-          told(
+          optionOf(
             `The malt has ${said(100 - dry + over, 'percent')} soluble extract and ${drySaid} water, each of its whole mass.`,
             `Extract and water are two parts of one malt, and here they make ${n(100 + over, 1)} %.`,
           ),
         ],
       },
       {
-        can: told(
+        can: optionOf(
           `Of the malt ${said(extract, 'percent')} is extract, and ${said(fermentable, 'percent', 3)} is fermentable extract.`,
           `It can be: the fermentable part is ${said(fermentability, 'percent')} of the whole extract.`,
         ),
         cannot: [
-          told(
+          optionOf(
             `Of the malt ${said(extract, 'percent')} is extract, and ${said(moreFermentable, 'percent', 3)} is fermentable extract.`,
             'The fermentable extract is a part of the extract and cannot be more than it.',
           ),
@@ -72,22 +72,25 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `Of one dish of 100 grains, ${grains} sprouted and ${100 - grains} did not.`,
             `It can be: the two make the dish.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `Of one dish of 100 grains, ${grains} sprouted and ${103 - grains} did not.`,
             `${grains} and ${103 - grains} make 103 grains, and the dish had 100.`,
           ),
         },
-        can: told(`Of one dish of 100 grains, ${grains} % sprouted.`, `It can be: that is ${grains} grains.`),
+        can: optionOf(
+          `Of one dish of 100 grains, ${grains} % sprouted.`,
+          `It can be: that is ${grains} grains.`,
+        ),
         cannot: [
-          told(
+          optionOf(
             `Of one dish of 100 grains, ${grains}.5 % sprouted.`,
             `In one dish of 100 every grain is a whole per cent. ${grains}.5 % would be half a grain.`,
           ),
-          told(
+          optionOf(
             `Of one dish of 100 grains, ${grains} sprouted and ${103 - grains} did not.`,
             `${grains} and ${103 - grains} make 103 grains, and the dish had 100.`,
           ),
@@ -95,21 +98,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `A tonne of this malt, with ${said(extract, 'percent')} extract, gave ${said(malt.spiritYield, 'volume20', 3)} of pure alcohol.`,
             `It can be: ${said(malt.spiritYield, 'volume20', 3)} weigh ${said((malt.spiritYield * ETHANOL_DENSITY) / 1000, 'mass', 3)}, and sugar gives about half its mass in alcohol.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `A tonne of this malt, with ${said(extract, 'percent')} extract, gave ${said(tooMuch, 'volume20', 3)} of pure alcohol.`,
             `That alcohol weighs ${said((tooMuch * ETHANOL_DENSITY) / 1000, 'mass', 3)}, and the tonne holds ${said(10 * extract, 'mass')} of extract. Sugar gives about half its mass in alcohol and the rest in gas.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `A tonne of this malt, with ${said(extract, 'percent')} extract, could give ${said(malt.spiritYield, 'volume20', 3)} of pure alcohol.`,
           `It can be: ${said(malt.spiritYield, 'volume20', 3)} weigh ${said((malt.spiritYield * ETHANOL_DENSITY) / 1000, 'mass', 3)}, and sugar gives about half its mass in alcohol.`,
         ),
         cannot: [
-          told(
+          optionOf(
             `A tonne of this malt, with ${said(extract, 'percent')} extract, gave ${said(tooMuch, 'volume20', 3)} of pure alcohol.`,
             `That alcohol weighs ${said((tooMuch * ETHANOL_DENSITY) / 1000, 'mass', 3)}, and the tonne holds ${said(10 * extract, 'mass')} of extract. Sugar gives about half its mass in alcohol and the rest in gas.`,
           ),

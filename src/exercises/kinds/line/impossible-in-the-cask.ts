@@ -2,7 +2,7 @@
 import { celsius, strength as percentVol } from '../../../core/quantity.ts';
 import { densityFromStrength } from '../../../core/spirit/strength.ts';
 import { formatNumber as n } from '../../../core/format.ts';
-import { impossible, told } from './impossible.ts';
+import { impossible, optionOf } from './impossible.ts';
 import { alcoholSaid, many, said } from './quoted.ts';
 
 export default impossible({
@@ -42,25 +42,25 @@ export default impossible({
       {
         alike: now.strength < 95 &&
           stronger < 95 && {
-            can: told(
+            can: optionOf(
               `Filled with ${volume(filled.volume)} at ${strength(filled.strength)}, a cask now holds ${volume(now.volume)} at ${strength(now.strength)}, with nothing added.`,
               `It can be: ${alcoholSaid(filled.alcohol)} were filled and ${volume(now.alcohol)} are left.`,
             ),
-            cannot: told(
+            cannot: optionOf(
               `Filled with ${volume(filled.volume)} at ${strength(filled.strength)}, a cask now holds ${volume(now.volume)} at ${strength(stronger)}, with nothing added.`,
               `It was filled with ${alcoholSaid(filled.alcohol)} and would now hold ${volume((now.volume * stronger) / 100)}. Wood lets alcohol out, and none comes in.`,
             ),
           },
         can:
           now.strength < 95 &&
-          told(
+          optionOf(
             `Filled with ${volume(filled.volume)} at ${strength(filled.strength)}, a cask now holds ${volume(now.volume)} at ${strength(now.strength)}, after ${many(house.yearsInWood, 'year')}.`,
             `It can be: ${alcoholSaid(filled.alcohol)} were filled and ${volume(now.alcohol)} are left.`,
           ),
         cannot:
           stronger < 95
             ? [
-                told(
+                optionOf(
                   `Filled with ${volume(filled.volume)} at ${strength(filled.strength)}, a cask now holds ${volume(now.volume)} at ${strength(stronger)}, with nothing added.`,
                   `It was filled with ${alcoholSaid(filled.alcohol)} and would now hold ${volume((now.volume * stronger) / 100)}. Wood lets alcohol out, and none comes in.`,
                 ),
@@ -69,25 +69,25 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `Since filling, a cask lost ${lost} % of its volume and ${gone} % of its alcohol, and its strength went from ${strength(filled.strength)} to ${n(left, 1)} % vol.`,
             `It can be: when alcohol goes faster than volume, the strength falls, as it does in damp air.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `Since filling, a cask lost ${lost} % of its volume and ${gone} % of its alcohol, and its strength went from ${strength(filled.strength)} to ${n(risen, 1)} % vol.`,
             `More of the alcohol went than of the volume, so the strength must have fallen: ${n(filled.strength, 1)} × ${100 - gone} ÷ ${100 - lost} = ${n(left, 1)}.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `Since filling, a cask lost ${lost} % of its volume and ${gone} % of its alcohol, and its strength fell from ${strength(filled.strength)} to ${n(left, 1)} % vol.`,
           'It can be: when alcohol goes faster than volume, the strength falls, as it does in damp air.',
         ),
         cannot: [
-          told(
+          optionOf(
             `Since filling, a cask in a damp store lost ${lost} % of its volume and ${gone} % of its alcohol, and its strength rose from ${strength(filled.strength)} to ${n(risen, 1)} % vol.`,
             `More of the alcohol went than of the volume, so the strength must have fallen: ${n(filled.strength, 1)} × ${100 - gone} ÷ ${100 - lost} = ${n(left, 1)}.`,
           ),
-          told(
+          optionOf(
             `Since filling, a cask in a dry store lost ${gone} % of its volume and ${lost} % of its alcohol, and its strength fell from ${strength(filled.strength)} to ${n(left, 1)} % vol.`,
             'More of the volume went than of the alcohol, so the strength must have risen.',
           ),
@@ -95,33 +95,33 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `Each year ${rate} % of the alcohol still in the cask leaves; after ${until} years ${n(100 * (1 - rate / 100) ** until, 0)} % is left.`,
             `It can be: each year takes its part of a smaller rest.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `Each year ${rate} % of the alcohol still in the cask leaves; after ${until} years ${n(100 - rate * until, 0)} % is left.`,
             `Each year takes its part of a smaller rest; after ${until} years ${n(100 * (1 - rate / 100) ** until, 0)} % would be left.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `Each year ${rate} % of the alcohol still in the cask leaves; after ${until} years ${n(100 * (1 - rate / 100) ** until, 0)} % is left.`,
           'It can be: each year takes its part of a smaller rest.',
         ),
         cannot: [
-          told(
+          optionOf(
             `Each year ${rate} % of the alcohol still in the cask leaves, so after ${until} years it was empty.`,
             `Each year takes its part of a smaller rest; after ${until} years ${n(100 * (1 - rate / 100) ** until, 0)} % would be left.`,
           ),
         ],
       },
       {
-        can: told(
+        can: optionOf(
           `A cask that holds ${cask} L to the brim, filled at ${strength(filled.strength)}, has ${alcoholSaid(inIt)} in it.`,
           'It can be: that is its volume times its strength.',
         ),
         cannot: [
-          told(
+          optionOf(
             `A cask that holds ${cask} L to the brim, filled at ${strength(filled.strength)}, has ${alcoholSaid(inIt * chance.pick([1.05, 1.08, 1.12]))} in it.`,
             `Even brimful it can hold only ${cask} × ${n(filled.strength, 1)} ÷ 100 = ${n(inIt, 1)} L.`,
           ),
@@ -130,16 +130,16 @@ export default impossible({
       {
         can:
           now.strength < 95 &&
-          told(
+          optionOf(
             `In a cask lie ${volume(now.volume)} of spirit at ${strength(now.strength)}, and they weigh ${said(now.volume * kilogram, 'mass', 3)} at 20 °C.`,
             'It can be: a litre of spirit weighs less than one of water and more than one of pure alcohol.',
           ),
         cannot: [
-          told(
+          optionOf(
             `In a cask lie ${volume(now.volume)} of spirit at ${strength(now.strength)}, and they weigh ${said(now.volume * 1.03, 'mass', 3)} at 20 °C.`,
             'As much water would weigh less than that, and spirit is lighter than water. The wood may have been weighed too.',
           ),
-          told(
+          optionOf(
             `In a cask lie ${volume(now.volume)} of spirit at ${strength(now.strength)}, and they weigh ${said(now.volume * 0.75, 'mass', 3)} at 20 °C.`,
             'Even pure alcohol weighs 0.789 kg a litre, and this is weaker.',
           ),

@@ -1,6 +1,6 @@
 // More extract than the malt had, a mash hotter than its water, and other figures that no mash can have.
 import { formatNumber as n } from '../../../core/format.ts';
-import { impossible, told } from './impossible.ts';
+import { impossible, optionOf } from './impossible.ts';
 import { quoted, said } from './quoted.ts';
 
 export default impossible({
@@ -35,24 +35,24 @@ export default impossible({
       {
         can:
           mash.efficiency <= 99.5 &&
-          told(
+          optionOf(
             `The malt held ${mass(malt.extract)} of extract and the wort holds ${mass(wort.extract)}.`,
             `It can be: the wort has ${n(mash.efficiency, 1)} % of what was there.`,
           ),
         cannot: [
-          told(
+          optionOf(
             `The malt held ${mass(malt.extract)} of extract and the wort holds ${mass(moreExtract)}.`,
             'Mashing dissolves the malt’s extract and adds none, so the wort cannot hold more than there was.',
           ),
         ],
       },
       {
-        can: told(
+        can: optionOf(
           `${volume} of wort at ${said(house.originalGravity, 'gravity')} weigh ${mass(wort.mass)}, at 20 °C.`,
           'It can be: wort is heavier than water, and a litre of water weighs 0.998 kg.',
         ),
         cannot: [
-          told(
+          optionOf(
             `${volume} of wort at ${said(house.originalGravity, 'gravity')} weigh ${mass(light)}, at 20 °C.`,
             'As many litres of water would weigh more, and wort of this gravity is heavier than water.',
           ),
@@ -61,25 +61,25 @@ export default impossible({
       {
         alike: mash.strike > house.mashTemperature &&
           mash.strike > house.gristTemperature + 20 && {
-            can: told(
+            can: optionOf(
               `Grist at ${said(house.gristTemperature, 'temperature')} and water at ${said(mash.strike, 'temperature', 3)} made a mash at ${said(house.mashTemperature, 'temperature', 3)}, with no other heat.`,
               `It can be: the grist cools the water, and wetting gives a little heat back.`,
             ),
-            cannot: told(
+            cannot: optionOf(
               `Grist at ${said(house.gristTemperature, 'temperature')} and water at ${said(mash.strike, 'temperature', 3)} made a mash at ${said(hotter, 'temperature', 3)}, with no other heat.`,
               `The mash would be hotter than the water and the grist. Wetting malt gives a degree or two at most, less than such grist takes.`,
             ),
           },
         can:
           mash.strike > house.mashTemperature &&
-          told(
+          optionOf(
             `Grist at ${said(house.gristTemperature, 'temperature')} and water at ${said(mash.strike, 'temperature', 3)} made a mash at ${said(house.mashTemperature, 'temperature')}.`,
             'It can be: the grist cools the water, and wetting gives a little heat back.',
           ),
         cannot:
           mash.strike > house.gristTemperature + 20
             ? [
-                told(
+                optionOf(
                   `Grist at ${said(house.gristTemperature, 'temperature')} and water at ${said(mash.strike, 'temperature', 3)} made a mash at ${said(hotter, 'temperature', 3)}, with no other heat.`,
                   'The mash would be hotter than the water and the grist. Wetting malt gives a degree or two at most, less than such grist takes.',
                 ),
@@ -88,25 +88,25 @@ export default impossible({
       },
       {
         alike: water > 0 && {
-          can: told(
+          can: optionOf(
             `${mass(malt.mass)} of malt and ${mass(water)} of water gave ${mass(wort.mass)} of wort and ${mass(mash.draff)} of wet draff, with nothing else added.`,
             `It can be: as much came out as went in.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `${mass(malt.mass)} of malt and ${mass(water)} of water gave ${mass(wort.mass * moreOut)} of wort and ${mass(mash.draff * moreOut)} of wet draff, with nothing else added.`,
             `Wort and draff together would weigh more than the malt and the water.`,
           ),
         },
         can:
           water > 0 &&
-          told(
+          optionOf(
             `${mass(malt.mass)} of malt and ${mass(water)} of water gave ${mass(wort.mass)} of wort and ${mass(mash.draff)} of wet draff.`,
             'It can be: as much came out as went in.',
           ),
         cannot:
           water > 0
             ? [
-                told(
+                optionOf(
                   `${mass(malt.mass)} of malt and ${mass(water)} of water gave ${mass(wort.mass * moreOut)} of wort and ${mass(mash.draff * moreOut)} of wet draff, with nothing else added.`,
                   'Wort and draff together would weigh more than the malt and the water.',
                 ),
@@ -115,21 +115,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `In 100 kg of wort at ${said(wort.plato, 'plato', 3)} there are ${said(wort.plato, 'mass', 3)} of extract and ${said(100 - quoted(wort.plato, 3), 'mass', 3)} of water.`,
             `It can be: the two parts make the hundred.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `In 100 kg of wort at ${said(wort.plato, 'plato', 3)} there are ${said(wort.plato, 'mass', 3)} of extract and ${said(100 - quoted(wort.plato, 3) + over, 'mass', 3)} of water.`,
             `Extract and water are the two parts of those 100 kg, and here they make ${100 + over} kg.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `Wort at ${said(wort.plato, 'plato', 3)} has ${said(wort.plato, 'mass', 3)} of extract in 100 kg of it.`,
           'It can be: that is what the degree means.',
         ),
         cannot: [
-          told(
+          optionOf(
             `In 100 kg of wort at ${said(wort.plato, 'plato', 3)} there are ${said(wort.plato, 'mass', 3)} of extract and ${said(100 - wort.plato + over, 'mass', 3)} of water.`,
             `Extract and water are the two parts of those 100 kg, and here they make ${100 + over} kg.`,
           ),
@@ -137,21 +137,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `Each draining leaves ${part} of what was dissolved; after ${times} of them ${n(100 * left ** times, 1)} % are left.`,
             `It can be: each takes its part of what the one before left.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `Each draining leaves ${part} of what was dissolved; after ${times} of them ${n(100 * left, 1)} % are left.`,
             `That is what the first draining leaves. Each of the others takes its part again.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `Each draining leaves ${part} of what was dissolved; after ${times} of them ${n(100 * left ** times, 1)} % are left.`,
           'It can be: each takes its part of what the one before left.',
         ),
         cannot: [
-          told(
+          optionOf(
             `Each draining leaves ${part} of what was dissolved; after ${times} of them exactly nothing is left.`,
             'A part of something is never nothing. Each draining takes its part of a smaller rest, so there is always some left.',
           ),

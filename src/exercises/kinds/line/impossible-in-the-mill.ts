@@ -1,6 +1,6 @@
 // More grist than malt, more past the fine sieve than past the coarse one, and a mill faster than itself.
 import { formatNumber as n } from '../../../core/format.ts';
-import { impossible, told } from './impossible.ts';
+import { impossible, optionOf } from './impossible.ts';
 import { quoted, said } from './quoted.ts';
 
 export default impossible({
@@ -28,12 +28,12 @@ export default impossible({
     const coarser = chance.pick([30, 32, 34, 37]);
     return [
       {
-        can: told(
+        can: optionOf(
           `The grist is ${said(house.husk, 'percent')} husk, ${said(grist.gritsPercent, 'percent')} grits and ${said(house.flour, 'percent')} flour.`,
           'It can be: the three make a hundred.',
         ),
         cannot: [
-          told(
+          optionOf(
             `The grist is ${said(house.husk, 'percent')} husk, ${said(grist.gritsPercent + over, 'percent')} grits and ${said(house.flour, 'percent')} flour.`,
             `The three are parts of one grist, and here they make ${100 + over} %.`,
           ),
@@ -41,33 +41,33 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `${said(malt, 'mass')} of malt went in and ${said(malt * 0.998, 'mass')} of grist came out, with nothing added.`,
             `It can be: a little is taken off as dust and stones.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `${said(malt, 'mass')} of malt went in and ${said(malt * more, 'mass')} of grist came out, with nothing added.`,
             `A mill breaks grain; it makes none. More came out than went in.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `${said(malt, 'mass')} of malt went in and ${said(malt * 0.998, 'mass')} of grist came out.`,
           'It can be: a little is taken off as dust and stones.',
         ),
         cannot: [
-          told(
+          optionOf(
             `${said(malt, 'mass')} of malt went in and ${said(malt * more, 'mass')} of grist came out, with nothing added.`,
             'A mill breaks grain; it makes none. More came out than went in.',
           ),
         ],
       },
       {
-        can: told(
+        can: optionOf(
           `At no more than ${said(house.millRate, 'milling')}, ${said(malt, 'mass')} took ${said(hours * 1.1, 'hours', 3)}.`,
           `It can be: at the full rate it is ${said(hours, 'hours', 3)}, and the mill may run slower or stand a while.`,
         ),
         cannot: [
-          told(
+          optionOf(
             `At no more than ${said(house.millRate, 'milling')}, ${said(malt, 'mass')} took ${said(hours * 0.8, 'hours', 3)}.`,
             `At the full rate it takes ${said(hours, 'hours', 3)}. No mill is quicker than its own greatest rate.`,
           ),
@@ -75,33 +75,33 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `A sieve test began with ${sample} g on clean sieves, and ${n(total, 1)} g were found on them and in the pan.`,
             `It can be: a little sticks to the sieves.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `A sieve test began with ${sample} g on clean sieves, and ${n(sample + over, 1)} g were found on them and in the pan.`,
             `More was found than was put in. The scale, or what stuck from the last test, has to be looked at.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `A sieve test began with ${sample} g, and ${n(total, 1)} g were found on the sieves and in the pan.`,
           'It can be: a little sticks to the sieves.',
         ),
         cannot: [
-          told(
+          optionOf(
             `A sieve test began with ${sample} g, and ${n(sample + over, 0)} g were found on clean sieves and in the pan.`,
             'More was found than was put in. The scale, or what stuck from the last test, has to be looked at.',
           ),
         ],
       },
       {
-        can: told(
+        can: optionOf(
           `Of the grist ${coarser} % passes the sieve of 0.547 mm, and ${finer} % passes that of 0.253 mm.`,
           'It can be: what passes the fine sieve is a part of what passes the coarse one.',
         ),
         cannot: [
-          told(
+          optionOf(
             `Of the grist ${finer} % passes the sieve of 0.547 mm, and ${coarser} % passes that of 0.253 mm.`,
             'Whatever passes the finer sieve passes the coarser one as well. The two figures were exchanged.',
           ),

@@ -1,6 +1,6 @@
 // Low wines with more than the wash held, a whole stronger than its strongest part, and other impossible runs.
 import { formatNumber as n } from '../../../core/format.ts';
-import { impossible, OWN_FIRST_SINCE, told } from './impossible.ts';
+import { impossible, OWN_FIRST_SINCE, optionOf } from './impossible.ts';
 import { alcoholSaid, said } from './quoted.ts';
 
 export default impossible({
@@ -34,21 +34,21 @@ export default impossible({
     return [
       {
         alike: {
-          can: told(
+          can: optionOf(
             `The wash held ${alcoholSaid(wash.alcohol * mashes)} and the low wines hold ${volume(lowWines.alcohol)} of it.`,
             `It can be: a little stays in the pot ale.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `The wash held ${alcoholSaid(wash.alcohol * mashes)} and the low wines hold ${volume(moreAlcohol)} of it.`,
             `A still gathers alcohol and makes none. The low wines cannot hold more than the wash did.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `The wash held ${alcoholSaid(wash.alcohol * mashes)} and the low wines hold ${volume(lowWines.alcohol)} of it.`,
           'It can be: a little stays in the pot ale.',
         ),
         cannot: [
-          told(
+          optionOf(
             `The wash held ${alcoholSaid(wash.alcohol * mashes)} and the low wines hold ${volume(moreAlcohol)}.`,
             'A still gathers alcohol and makes none. The low wines cannot hold more than the wash did.',
           ),
@@ -56,21 +56,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `${volume(wash.volume)} of wash became ${volume(lowWines.volume)} of low wines and ${volume(potAle.volume)} of pot ale, with no water let in.`,
             `It can be: the two together are about the wash.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `${volume(wash.volume)} of wash became ${volume(lowWines.volume)} of low wines and ${volume(moreRest)} of pot ale, with no water let in.`,
             `Low wines and pot ale come out of the wash, and together they would be far more of it than there was.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `${volume(wash.volume)} of wash became ${volume(lowWines.volume)} of low wines and ${volume(potAle.volume)} of pot ale.`,
           'It can be: the two together are about the wash.',
         ),
         cannot: [
-          told(
+          optionOf(
             `${volume(wash.volume)} of wash became ${volume(lowWines.volume)} of low wines and ${volume(moreRest)} of pot ale, with no water let in.`,
             'Low wines and pot ale come out of the wash, and together they would be far more of it than there was.',
           ),
@@ -78,21 +78,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `From wash at ${strength(wash.strength)} the still left pot ale at ${n(potAle.strength, 2)} % vol.`,
             `It can be: nearly all the alcohol went over.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `From wash at ${strength(wash.strength)} the still left pot ale at ${n(strongRest, 2)} % vol.`,
             `The vapour of wash is stronger than the wash, so what stays in the pot grows weaker all the time.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `From wash at ${strength(wash.strength)} the still left pot ale at ${n(potAle.strength, 2)} % vol.`,
           'It can be: nearly all the alcohol went over.',
         ),
         cannot: [
-          told(
+          optionOf(
             `From wash at ${strength(wash.strength)} the still left pot ale at ${strength(strongRest)}.`,
             'The vapour of wash is stronger than the wash, so what stays in the pot grows weaker all the time.',
           ),
@@ -100,21 +100,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `The strongest spirit seen in the run was ${strength(first)}, and the low wines as a whole are at ${strength(lowWines.strength)}.`,
             `It can be: the run begins strong and ends weak, and the whole lies between.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `The strongest spirit seen in the run was ${strength(highest)}, and the low wines as a whole are at ${strength(lowWines.strength)}.`,
             `The whole is a mean of its parts. It cannot be stronger than the strongest of them.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `The run was stopped at ${strength(house.washEnd)} at the safe, and the low wines as a whole are at ${strength(lowWines.strength)}.`,
           'It can be: the run begins strong and ends weak, and the whole lies between.',
         ),
         cannot: [
-          told(
+          optionOf(
             `The strongest spirit seen in the run was ${strength(highest)}, and the low wines as a whole are at ${strength(lowWines.strength)}.`,
             'The whole is a mean of its parts. It cannot be stronger than the strongest of them.',
           ),
@@ -122,21 +122,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `Liquid at ${liquid} % vol was boiling in a plain pot, and its vapour was at ${vapour} % vol.`,
             `It can be: that pair stands in a published table.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `Liquid at ${liquid} % vol was boiling in a plain pot, and its vapour was at ${weaker} % vol.`,
             `Below the azeotrope, near 97 % vol, the vapour is always stronger than the liquid that it leaves.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `Liquid at ${liquid} % vol was boiling, and its vapour was at ${vapour} % vol.`,
           'It can be: that pair stands in a published table.',
         ),
         cannot: [
-          told(
+          optionOf(
             `Liquid at ${liquid} % vol was boiling in a plain pot, and its vapour was at ${weaker} % vol.`,
             'Below the azeotrope, near 97 % vol, the vapour is always stronger than the liquid that it leaves.',
           ),

@@ -3,7 +3,7 @@ import { celsius, strength } from '../../../core/quantity.ts';
 import { ETHANOL_DENSITY, WATER_DENSITY } from '../../../core/spirit/density.ts';
 import { densityFromStrength } from '../../../core/spirit/strength.ts';
 import { formatNumber as n } from '../../../core/format.ts';
-import { impossible, told } from './impossible.ts';
+import { impossible, optionOf } from './impossible.ts';
 import { alcoholSaid, said } from './quoted.ts';
 
 export default impossible({
@@ -34,24 +34,24 @@ export default impossible({
     const kilograms = (alcohol: number) => mass((alcohol * ETHANOL_DENSITY) / 1000);
     return [
       {
-        can: told(
+        can: optionOf(
           `Wort with ${mass(wort.extract)} of extract gave off ${mass(wash.carbonDioxide)} of carbon dioxide.`,
           'It can be: somewhat less than half of the sugar used leaves as gas.',
         ),
         cannot: [
-          told(
+          optionOf(
             `Wort with ${mass(wort.extract)} of extract gave off ${mass(gas)} of carbon dioxide.`,
             'The gas comes from the extract, and so does the alcohol. It cannot weigh more than all the extract.',
           ),
         ],
       },
       {
-        can: told(
+        can: optionOf(
           `${mass(wort.extract)} of extract gave ${alcoholSaid(wash.alcohol * mashes)}.`,
           `It can be: that alcohol weighs ${kilograms(wash.alcohol)}, about half of the sugar used.`,
         ),
         cannot: [
-          told(
+          optionOf(
             `${mass(wort.extract)} of extract gave ${alcoholSaid(litres * mashes)}.`,
             `That alcohol would weigh ${kilograms(litres)}. Sugar gives about half its mass in alcohol; nearly as much goes off as gas.`,
           ),
@@ -59,21 +59,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `${mass(wort.mass)} of wort and ${mass(house.yeast)} of yeast became ${mass(wash.washMass)} of wash.`,
             `It can be: the gas went off and took its mass along.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `${mass(wort.mass)} of wort and ${mass(house.yeast)} of yeast became ${mass(heavier)} of wash.`,
             `Gas goes off, so the wash weighs less than the wort and yeast that went in, and never more.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `${mass(wort.mass)} of wort became ${mass(wash.washMass)} of wash.`,
           'It can be: the gas went off and took its mass along.',
         ),
         cannot: [
-          told(
+          optionOf(
             `${mass(wort.mass)} of wort and ${mass(house.yeast)} of yeast became ${mass(heavier)} of wash.`,
             'Gas goes off, so the wash weighs less than the wort and yeast that went in, and never more.',
           ),
@@ -81,21 +81,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `The yeast used ${n(used, 0)} % of the wort’s extract, by weight.`,
             `It can be: what is left keeps the share under a hundred.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `The yeast used ${n(real, 0)} % of the wort’s extract, by weight.`,
             `Yeast cannot use more extract than there is. Only the apparent attenuation, read from gravities, may pass 100 %.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `The gravity fell from ${said(house.originalGravity, 'gravity')} to ${said(house.finalGravity, 'gravity')}: an apparent attenuation of ${n(apparent, 1)} %.`,
           'It can be: the apparent figure may even pass 100 %, for alcohol is lighter than water.',
         ),
         cannot: [
-          told(
+          optionOf(
             `The yeast used ${n(real, 0)} % of the wort’s extract, by weight.`,
             'Yeast cannot use more extract than there is. Only the apparent attenuation, read from gravities, may pass 100 %.',
           ),
@@ -103,21 +103,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `The wash is at ${said(wash.strength, 'strength', 2)}, and its gravity at 20 °C is ${n(house.finalGravity, 3)}.`,
             `It can be: the alcohol makes it lighter, and what the yeast left makes it heavier.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `The wash is at ${said(wash.strength, 'strength', 2)}, and its gravity at 20 °C is ${n(tooLight, 3)}.`,
             `Alcohol and water alone, at this strength, have a gravity of ${n(lightest, 3)}. Whatever else is in the wash makes it heavier.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `The yeast used ${n(used, 1)} % of the wort’s extract, and the wash is at ${said(wash.strength, 'strength', 2)}.`,
           'It can be: it is what is left that keeps the share under a hundred.',
         ),
         cannot: [
-          told(
+          optionOf(
             `The wash is at ${said(wash.strength, 'strength', 2)}, and its gravity at 20 °C is ${n(tooLight, 3)}.`,
             `Alcohol and water alone, at this strength, have a gravity of ${n(lightest, 3)}. Whatever else is in the wash makes it heavier.`,
           ),

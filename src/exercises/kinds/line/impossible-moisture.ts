@@ -1,6 +1,6 @@
 // Moisture on the whole and on the dry basis, and weights that no water can explain.
 import { formatNumber as n } from '../../../core/format.ts';
-import { impossible, told } from './impossible.ts';
+import { impossible, optionOf } from './impossible.ts';
 import { said } from './quoted.ts';
 
 export default impossible({
@@ -29,12 +29,12 @@ export default impossible({
     const onDry = (wet: number) => n(wet / (100 - wet), 2);
     return [
       {
-        can: told(
+        can: optionOf(
           `Steeped grain with ${steeped} % of its whole mass as water has ${onDry(steeped)} kg of water to a kilogram of dry matter.`,
           `It can be: ${steeped} kg of water lie with ${100 - steeped} kg of dry matter.`,
         ),
         cannot: [
-          told(
+          optionOf(
             `Steeped grain with ${steeped} % of its whole mass as water has ${n(drier / 100, 2)} kg of water to a kilogram of dry matter.`,
             `${steeped} kg of water lie with ${100 - steeped} kg of dry matter, which is ${onDry(steeped)} to one. Counted on dry matter, moisture is always the larger number.`,
           ),
@@ -42,21 +42,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `A tonne of barley at ${said(barley, 'percent')} weighs ${said(tonne, 'mass')} at ${steeped} %, with no dry matter lost.`,
             `It can be: both hold ${n(10 * (100 - barley), 0)} kg of dry matter.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `A tonne of barley at ${said(barley, 'percent')} weighs ${said(points, 'mass')} at ${steeped} %, with no dry matter lost.`,
             `It holds ${n(10 * (100 - barley), 0)} kg of dry matter, which must be ${100 - steeped} % of the new mass. Points of moisture cannot be taken as parts of the old mass.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `A tonne of barley at ${said(barley, 'percent')} weighs ${said(tonne, 'mass')} at ${steeped} %, if no dry matter is lost.`,
           `It can be: both hold ${n(10 * (100 - barley), 0)} kg of dry matter.`,
         ),
         cannot: [
-          told(
+          optionOf(
             `A tonne of barley at ${said(barley, 'percent')} weighs ${said(points, 'mass')} at ${steeped} %, with no dry matter lost.`,
             `It holds ${n(10 * (100 - barley), 0)} kg of dry matter, which must be ${100 - steeped} % of the new mass. Points of moisture cannot be taken as parts of the old mass.`,
           ),
@@ -64,21 +64,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `From 100 kg of green malt at ${steeped} % the kiln drives off ${n(driedOff, 1)} kg of water.`,
             `It can be: ${n(100 - driedOff, 1)} kg stay, and some of that is water still.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `From 100 kg of green malt at ${steeped} % the kiln drives off ${n(moreOff, 1)} kg of water.`,
             `There are only ${steeped} kg of water in it.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `From 100 kg of green malt at ${steeped} % the kiln drives off ${n(driedOff, 1)} kg of water and leaves malt at ${said(kilned, 'percent')}.`,
           `It can be: ${n(100 - driedOff, 1)} kg stay, and ${said(kilned, 'percent')} of that is water.`,
         ),
         cannot: [
-          told(
+          optionOf(
             `From 100 kg of green malt at ${steeped} % the kiln drives off ${moreOff} kg of water.`,
             `There are only ${steeped} kg of water in it.`,
           ),
@@ -86,21 +86,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `Grain that was left too long in the steep has ${soaked} % of its whole mass as water.`,
             `It can be: ${soaked} kg of water lie with ${100 - soaked} kg of dry matter.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `Grain that was left too long in the steep has ${over} % of its whole mass as water.`,
             `Water that is a part of the whole mass cannot pass 100 % of it. On the dry basis it may.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `Grain at ${soaked} % on the whole mass has more than 100 % on the dry basis.`,
           `It can be: ${soaked} kg of water to ${100 - soaked} kg of dry matter is ${n((100 * soaked) / (100 - soaked), 0)} %.`,
         ),
         cannot: [
-          told(
+          optionOf(
             `Grain that was left too long in the steep has ${over} % of its whole mass as water.`,
             'Water that is a part of the whole mass cannot pass 100 % of it. On the dry basis it may.',
           ),
@@ -108,21 +108,21 @@ export default impossible({
       },
       {
         alike: {
-          can: told(
+          can: optionOf(
             `Malt went from ${said(kilned, 'percent')} to ${n(damp, 1)} % moisture in the store, nothing was taken out, and ${said(malt.mass, 'mass')} became ${said(heavier, 'mass')}.`,
             `It can be: the dry matter is the same, and the water taken from the air has its weight.`,
           ),
-          cannot: told(
+          cannot: optionOf(
             `Malt went from ${said(kilned, 'percent')} to ${n(damp, 1)} % moisture in the store, nothing was taken out, and ${said(malt.mass, 'mass')} became ${said(malt.mass * 0.99, 'mass')}.`,
             `The same dry matter with more water weighs more, not less.`,
           ),
         },
-        can: told(
+        can: optionOf(
           `Malt went from ${said(kilned, 'percent')} to ${n(damp, 1)} % moisture in the store: ${said(malt.mass, 'mass')} became ${said(heavier, 'mass')}.`,
           'It can be: the dry matter is the same, and the water taken from the air has its weight.',
         ),
         cannot: [
-          told(
+          optionOf(
             `Malt went from ${said(kilned, 'percent')} to ${n(damp, 1)} % moisture in the store, nothing was taken out, and ${said(malt.mass, 'mass')} became ${said(malt.mass * 0.99, 'mass')}.`,
             'The same dry matter with more water weighs more, not less.',
           ),

@@ -2,7 +2,7 @@
 import type { Line } from '../../../core/line/line.ts';
 import type { SourceId } from '../../../core/sources.ts';
 import type { Chance } from '../../seeded-random.ts';
-import { choice, EVEN_SINCE, type Option } from '../../choice.ts';
+import { choice, EVEN_WORDING_SINCE, type Option } from '../../choice.ts';
 import type { QuestionKind } from '../../question.ts';
 import type { Level, Topic } from '../../topics.ts';
 
@@ -39,7 +39,7 @@ export interface ImpossibleKind {
 }
 
 /** An option from a sentence and its reason. */
-export const told = (text: string, why: string): Option => ({ text, why });
+export const optionOf = (text: string, why: string): Option => ({ text, why });
 
 /** The claim made untrue is never shown as it can be, so that no option gives another away. */
 export function impossible({ scenes, spans, claims, ...about }: ImpossibleKind): QuestionKind {
@@ -53,7 +53,7 @@ export function impossible({ scenes, spans, claims, ...about }: ImpossibleKind):
         ['a year', line.pace.mashesPerYear],
       ] as const);
       const told = claims(line, chance, mashes);
-      const all = chance.generator < EVEN_SINCE ? told : evenOf(told);
+      const all = chance.generator < EVEN_WORDING_SINCE ? told : evenOf(told);
       const wrong = chance.pick(all.filter(({ cannot }) => cannot.length > 0));
       return {
         prompt: `${chance.pick(scenes)} ${spans ? `Amounts are for ${span}, unless said otherwise. ` : ''}Which of these figures cannot be true?`,

@@ -1,7 +1,7 @@
 // Figures of the line as a question prints them: rounded, so that a sum on paper can use them.
 import { format, formatNumber } from '../../../core/format.ts';
 import type { KindName } from '../../../core/kinds.ts';
-import { decimalsOf } from '../../exercise.ts';
+import { decimalsOfStep } from '../../exercise.ts';
 
 /** A figure rounded to some figures that count. */
 export const quoted = (value: number, figures = 4) => Number(value.toPrecision(figures));
@@ -10,7 +10,7 @@ export const quoted = (value: number, figures = 4) => Number(value.toPrecision(f
 export function said(value: number, kind: KindName, figures = 4): string {
   if (kind === 'gravity') return format(value, kind);
   const rounded = quoted(value, figures);
-  return format(rounded, kind, decimalsOf(rounded));
+  return format(rounded, kind, decimalsOfStep(rounded));
 }
 
 /** How many of a thing, in words that fit one and many. */

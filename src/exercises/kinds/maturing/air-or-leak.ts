@@ -1,7 +1,7 @@
 // A regauge that finds too little: what to think of first.
 import { formatNumber as n } from '../../../core/format.ts';
 import type { Chance } from '../../seeded-random.ts';
-import { choice, EVEN_SINCE, type Option } from '../../choice.ts';
+import { choice, EVEN_WORDING_SINCE, type Option } from '../../choice.ts';
 
 const LOOK = 'Read it once more, and look and smell for a leak or a sample not written down.';
 const REST = 'Write it down and let the cask lie: it has lost what the air takes there.';
@@ -69,7 +69,7 @@ export default choice({
         why: 'That would hide the reading, and the mixture would be as old as its youngest part.',
       },
     ];
-    if (chance.generator >= EVEN_SINCE) return fourWays(chance, expected, years);
+    if (chance.generator >= EVEN_WORDING_SINCE) return fourWays(chance, expected, years);
     return {
       prompt: `After ${years} years a cask should hold ${n(expected, 1)} L of pure alcohol. Its regauge finds ${n(found, 1)} L; three beside it, of the same filling, hold ${beside} L. What do you do?`,
       right: leaks ? look : write,

@@ -2,14 +2,14 @@
 import { formatNumber as n } from '../../../core/format.ts';
 import { celsius, strength } from '../../../core/quantity.ts';
 import { densityFromStrength } from '../../../core/spirit/strength.ts';
-import { until } from '../../renewed.ts';
+import { retiredAfter } from '../../renewed.ts';
 import { sum } from '../../sum.ts';
 
 /** Kilograms a litre at 20 °C. */
 const kilogram = (percent: number) => densityFromStrength(strength(percent), celsius(20)) / 1000;
 
 /** Asks what another kind asks too; older sheets go on drawing it. */
-export default until(
+export default retiredAfter(
   2,
   sum({
     id: 'weight-of-a-full-cask',

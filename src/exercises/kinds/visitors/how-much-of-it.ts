@@ -1,7 +1,7 @@
 // How much there is of each thing in one mash, as a visitor asks.
-import { firstApart } from '../../apart.ts';
+import { firstApart } from '../../first-apart.ts';
 import { choice } from '../../choice.ts';
-import { ofTwo } from '../../of-two.ts';
+import { ofTwoDistillations } from '../../of-two-distillations.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import type { Line } from '../../../core/line/line.ts';
 
@@ -77,4 +77,4 @@ const kind = choice({
   },
 });
 
-export default ofTwo({ ...kind, since: 7 });
+export default ofTwoDistillations({ ...kind, since: 7 });

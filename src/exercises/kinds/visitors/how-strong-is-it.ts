@@ -1,5 +1,5 @@
 // How strong it is at each station of the house, as a visitor asks.
-import { firstApart } from '../../apart.ts';
+import { firstApart } from '../../first-apart.ts';
 import { choice } from '../../choice.ts';
 import { formatNumber as n } from '../../../core/format.ts';
 import type { Line } from '../../../core/line/line.ts';

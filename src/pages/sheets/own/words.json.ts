@@ -2,9 +2,9 @@
 import { getCollection } from 'astro:content';
 import type { APIRoute } from 'astro';
 import { wordsOfKinds } from '../../../build/words-of-kinds.ts';
-import { kinds } from '../../../exercises/kinds/index.ts';
+import { questionKinds } from '../../../exercises/kinds/index.ts';
 
 export const GET: APIRoute = async () => {
   const asked = (await getCollection('searchWords')).map(({ id, data }) => [id, data.asked] as const);
-  return new Response(JSON.stringify(wordsOfKinds(kinds, Object.fromEntries(asked))));
+  return new Response(JSON.stringify(wordsOfKinds(questionKinds, Object.fromEntries(asked))));
 };

@@ -1,13 +1,13 @@
 // A whole run at the still against reckonings that share no code with it, and against itself: balance and replay.
 import { expect, test } from 'vitest';
-import { act, stillCourse } from '../../../../src/core/shift/still/act.ts';
+import { actAtStill, stillCourse } from '../../../../src/core/shift/still/act.ts';
 import { madeOf } from '../../../../src/core/shift/still/made.ts';
 import { replay } from '../../../../src/core/shift/course.ts';
-import { rigFor, STEP } from '../../../../src/core/shift/still/rig.ts';
+import { rigOfStill, STILL_STEP } from '../../../../src/core/shift/still/rig.ts';
 import { kilopascals, litres20, share, strength } from '../../../../src/core/quantity.ts';
-import { has, lastOf } from '../../../../src/core/shift/course.ts';
-import { beginShift, type ShiftState } from '../../../../src/core/shift/still/state.ts';
-import { litresOver, stepShift, unaccounted } from '../../../../src/core/shift/still/step.ts';
+import { hasHappened, lastHappened } from '../../../../src/core/shift/course.ts';
+import { beginStill, type ShiftState } from '../../../../src/core/shift/still/state.ts';
+import { litresOver, stepStill, unaccountedInStill } from '../../../../src/core/shift/still/step.ts';
 import { portionOf } from '../../../../src/core/spirit/amounts.ts';
 import densities from '../../../../src/published/reference/density-published.json' with { type: 'json' };
 import measured from '../../../../src/published/reference/vle-ethanol-water-101325.json' with { type: 'json' };
@@ -74,7 +74,7 @@ function byHand() {
 
 test('the heart is that of a charge boiled down by hand over the vapour of Carey and Lewis', () => {
   const hand = byHand();
-  const made = madeOf(played.state, STEP);
+  const made = madeOf(played.state, STILL_STEP);
   // The book's vapour is within 0.012 mole fraction of the table (tests/core/equilibrium.test.ts): 1 % vol at most, and 4 % of the litres up to a cut.
   expect(Math.abs(made.heart.strength - hand.strength)).toBeLessThan(0.6);
   expect(apart(made.heart.alcohol, hand.alcohol)).toBeLessThan(0.04);
@@ -82,7 +82,7 @@ test('the heart is that of a charge boiled down by hand over the vapour of Carey
 });
 
 test('what the house would make of the charge comes of its cuts, turned at their time', () => {
-  const made = madeOf(played.state, STEP);
+  const made = madeOf(played.state, STILL_STEP);
   expect(apart(made.heart.volume, rig.goal.heart.volume)).toBeLessThan(0.005);
   expect(Math.abs(made.heart.strength - rig.goal.heart.strength)).toBeLessThan(0.02);
   expect(apart(made.residue.volume, rig.goal.residue.volume)).toBeLessThan(0.01);
@@ -91,7 +91,7 @@ test('what the house would make of the charge comes of its cuts, turned at their
 test('no ethanol and no water is gained or lost, to 1e-9 of the charge, at any step', () => {
   const { ethanol, water } = rig.charge;
   for (const state of [...played.states.filter(({ step }) => step % 50 === 0), played.state]) {
-    const miss = unaccounted(rig, state);
+    const miss = unaccountedInStill(rig, state);
     expect(Math.abs(miss.ethanol) / ethanol).toBeLessThan(1e-9);
     expect(Math.abs(miss.water) / water).toBeLessThan(1e-9);
   }
@@ -114,7 +114,7 @@ test('the log replays to the same shift, also from the middle of it', () => {
 
 test('at half the steam the run takes the hours of the still less one, as it is sized', () => {
   const { state } = play(rig, { warming: 5, fresh: 5, running: 5 });
-  const hours = (lastOf(state.happened, 'weak') * STEP) / 3600;
+  const hours = (lastHappened(state.happened, 'weak') * STILL_STEP) / 3600;
   // Sized for the liquid alone: the copper and what the hot head loses to the room come on top, about 3 % together.
   expect(apart(hours, 7)).toBeLessThan(0.05);
 });
@@ -129,12 +129,12 @@ test('the charge boils when the heat put in has warmed it and its pot, by the cl
   const { pot } = rig.losses;
   const seconds = (capacity / pot) * Math.log((power - pot * (25 - 15)) / (power - pot * (boils - 15)));
   // The table's boiling points are within 0.3 K of the book's: half a percent of what it is warmed by.
-  expect(apart(lastOf(played.state.happened, 'boils') * STEP, seconds)).toBeLessThan(0.01);
+  expect(apart(lastHappened(played.state.happened, 'boils') * STILL_STEP, seconds)).toBeLessThan(0.01);
 });
 
 test('head, drops and end come in their order', () => {
   const order = ['boils', 'head-warm', 'first-drops', 'weak'] as const;
-  const steps = order.map((id) => lastOf(played.state.happened, id));
+  const steps = order.map((id) => lastHappened(played.state.happened, id));
   expect(steps.toSorted((a, b) => a - b)).toEqual(steps);
   expect(Math.min(...steps)).toBeGreaterThan(0);
   expect(played.state.wrong).toEqual([]);
@@ -143,7 +143,7 @@ test('head, drops and end come in their order', () => {
 /** Goes on for so many minutes with nobody at the still. */
 function leave(rig: ReturnType<typeof rigged>, from: ShiftState, minutes: number): ShiftState {
   let state = from;
-  for (let i = 0; i < minutes * 12; i++) state = stepShift(rig, state);
+  for (let i = 0; i < minutes * 12; i++) state = stepStill(rig, state);
   return state;
 }
 const begun = (rig: ReturnType<typeof rigged>, steam: number, water: number): ShiftState => {
@@ -154,13 +154,13 @@ const begun = (rig: ReturnType<typeof rigged>, steam: number, water: number): Sh
     { do: 'water', to: water },
     { do: 'steam', to: steam },
   ] as const;
-  return actions.reduce((state, action) => act(rig, state, action).state, beginShift(rig));
+  return actions.reduce((state, action) => actAtStill(rig, state, action).state, beginStill(rig));
 };
 
 test('full steam into a fresh boil froths over, and steam taken off in time does not', () => {
   const over = leave(rig, begun(rig, 10, 10), 55);
-  expect(has(over.wrong, 'carried-over')).toBe(true);
-  expect(has(played.state.wrong, 'carried-over')).toBe(false);
+  expect(hasHappened(over.wrong, 'carried-over')).toBe(true);
+  expect(hasHappened(played.state.wrong, 'carried-over')).toBe(false);
 });
 
 test('without water all vapour comes to the safe and is lost', () => {
@@ -173,19 +173,21 @@ test('without water all vapour comes to the safe and is lost', () => {
 test('a line that closes drives the pressure up to the relief valve, unless the steam is taken off', () => {
   const blocking = rigged({ ...calm, block: { at: 0.3, open: 0.12 } });
   const well = play(blocking);
-  expect(has(well.state.happened, 'blocked') && has(well.state.happened, 'cleared')).toBe(true);
+  expect(hasHappened(well.state.happened, 'blocked') && hasHappened(well.state.happened, 'cleared')).toBe(
+    true,
+  );
   expect(well.state.wrong).toEqual([]);
-  const at = well.states.find(({ happened }) => has(happened, 'blocked'))!;
+  const at = well.states.find(({ happened }) => hasHappened(happened, 'blocked'))!;
   const before = well.states.findLast(({ line, flow }) => line === 1 && flow > 0)!;
   expect(before.step).toBeGreaterThan(0);
   const open = well.states.find(({ step }) => step === at.step - 240)!; // twenty minutes before
   expect(at.pressure).toBeGreaterThan(3 * open.pressure);
   expect(at.flow).toBeLessThan(0.8 * open.flow);
-  expect(has(leave(blocking, at, 60).wrong, 'relief')).toBe(true);
+  expect(hasHappened(leave(blocking, at, 60).wrong, 'relief')).toBe(true);
 });
 
 test('a shift that nobody touches stays as it is', () => {
-  const state = leave(rig, beginShift(rig), 60);
+  const state = leave(rig, beginStill(rig), 60);
   expect(litresOver(state)).toBe(0);
   expect(state.happened).toEqual([]);
 });
@@ -199,10 +201,10 @@ test.each<[string, Parameters<typeof rigged>[1]]>([
   const { state } = play(own);
   expect(state.wrong).toEqual([]);
   expect(state.isDone).toBe(true);
-  const made = madeOf(state, STEP);
+  const made = madeOf(state, STILL_STEP);
   expect(apart(made.heart.volume, own.goal.heart.volume)).toBeLessThan(0.02);
   expect(Math.abs(made.heart.strength - own.goal.heart.strength)).toBeLessThan(0.1);
-  const miss = unaccounted(own, state);
+  const miss = unaccountedInStill(own, state);
   expect(Math.abs(miss.ethanol) / own.charge.ethanol).toBeLessThan(1e-9);
   expect(Math.abs(miss.water) / own.charge.water).toBeLessThan(1e-9);
 });
@@ -214,5 +216,5 @@ test('a charge or a still that is none for a shift is refused in a sentence', ()
     { charge: { volume: litres20(3000), strength: strength(3) } },
   ])
     // prettier-ignore
-    expect(rigFor({ ...setup, ...changes }, calm)).toHaveProperty('refused');
+    expect(rigOfStill({ ...setup, ...changes }, calm)).toHaveProperty('refused');
 });

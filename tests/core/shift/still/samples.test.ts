@@ -1,7 +1,7 @@
 // The hydrometer in a sample that is not at 20 °C: against printed densities, by straight lines between table rows.
 import { expect, test } from 'vitest';
 import { celsius, strength } from '../../../../src/core/quantity.ts';
-import { corrected, standsAt } from '../../../../src/core/shift/still/samples.ts';
+import { correctedTo20, standsAt } from '../../../../src/core/shift/still/samples.ts';
 import densities from '../../../../src/published/reference/density-published.json' with { type: 'json' };
 import { always, between } from '../../draw.ts';
 import fc from 'fast-check';
@@ -44,19 +44,19 @@ test('there are such rows, warm and cold', () => {
 
 test('what the glass shows, brought to 20 °C, is what it was', () => {
   always(fc.tuple(between(5, 90), between(5, 40)), ([was, t]) => {
-    const back = corrected(standsAt(strength(was), celsius(t)), celsius(t));
+    const back = correctedTo20(standsAt(strength(was), celsius(t)), celsius(t));
     expect(Math.abs(back - was)).toBeLessThan(1e-6);
   });
 });
 
 test('what is next to water is read at any warmth: no mark is without a strength', () => {
   always(fc.tuple(between(0, 100), between(0, 40)), ([shown, t]) => {
-    const made = corrected(strength(shown), celsius(t));
+    const made = correctedTo20(strength(shown), celsius(t));
     expect(made).toBeGreaterThanOrEqual(0);
     expect(made).toBeLessThanOrEqual(100);
   });
-  expect(corrected(strength(0), celsius(21))).toBe(0); // warm water is lighter than the mark of water
-  expect(corrected(strength(100), celsius(5))).toBeLessThanOrEqual(100);
+  expect(correctedTo20(strength(0), celsius(21))).toBe(0); // warm water is lighter than the mark of water
+  expect(correctedTo20(strength(100), celsius(5))).toBeLessThanOrEqual(100);
 });
 
 test('a warm sample shows more than it has, a cold one less', () => {

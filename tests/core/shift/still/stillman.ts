@@ -1,17 +1,17 @@
 // A stillman who does by rule what the page asks for: for tests that need a whole run and its log.
 import type { Logged } from '../../../../src/core/shift/course.ts';
-import { act, type Action } from '../../../../src/core/shift/still/act.ts';
-import { isHazy, sampleOf } from '../../../../src/core/shift/still/samples.ts';
+import { actAtStill, type Action } from '../../../../src/core/shift/still/act.ts';
+import { isHazy, sampleOfSafe } from '../../../../src/core/shift/still/samples.ts';
 import {
   atSafe,
-  rigFor,
+  rigOfStill,
   type Rig,
   type ShiftEvents,
   type ShiftSetup,
 } from '../../../../src/core/shift/still/rig.ts';
-import { has, lastOf } from '../../../../src/core/shift/course.ts';
-import { beginShift, type ShiftState } from '../../../../src/core/shift/still/state.ts';
-import { litresOver, stepShift } from '../../../../src/core/shift/still/step.ts';
+import { hasHappened, lastHappened } from '../../../../src/core/shift/course.ts';
+import { beginStill, type ShiftState } from '../../../../src/core/shift/still/state.ts';
+import { litresOver, stepStill } from '../../../../src/core/shift/still/step.ts';
 import { kilopascals, litres20, share, strength } from '../../../../src/core/quantity.ts';
 import { answer } from '../../draw.ts';
 
@@ -29,7 +29,7 @@ export const setup: ShiftSetup = {
   hours: 8,
 };
 export const rigged = (events = calm, changes: Partial<ShiftSetup> = {}): Rig =>
-  answer(rigFor({ ...setup, ...changes }, events));
+  answer(rigOfStill({ ...setup, ...changes }, events));
 
 export interface Played {
   readonly state: ShiftState;
@@ -40,22 +40,22 @@ export interface Played {
 
 /** Runs a charge well: eases the steam at the boil, reads twice, turns the spout at the house's cuts, answers each event. */
 export function play(rig: Rig, steam = { warming: 8, fresh: 3, running: 5 }): Played {
-  let state = beginShift(rig);
+  let state = beginStill(rig);
   const log: Logged<Action>[] = [];
   const states: ShiftState[] = [];
   const does = (action: Action) => {
     log.push({ step: state.step, action });
-    ({ state } = act(rig, state, action));
+    ({ state } = actAtStill(rig, state, action));
   };
   for (const valve of ['charging', 'air', 'manhole'] as const) does({ do: valve, open: false });
   does({ do: 'water', to: 5 });
   does({ do: 'steam', to: steam.warming });
   while (!state.isDone && state.step < 20_000) {
     const before = state;
-    state = stepShift(rig, state);
+    state = stepStill(rig, state);
     states.push(state);
-    const now = (id: Parameters<typeof lastOf<ShiftState['happened'][number]['id']>>[1]) =>
-      has(state.happened.slice(before.happened.length), id);
+    const now = (id: Parameters<typeof lastHappened<ShiftState['happened'][number]['id']>>[1]) =>
+      hasHappened(state.happened.slice(before.happened.length), id);
     if (now('boils')) does({ do: 'steam', to: steam.fresh });
     if (state.boiled === (rig.events.lively.minutes + 1) * 12) does({ do: 'steam', to: steam.running });
     if (now('warm')) does({ do: 'water', to: 9 });
@@ -72,11 +72,11 @@ export function play(rig: Rig, steam = { warming: 8, fresh: 3, running: 5 }): Pl
       does({ do: 'spout', to: 'spirit' });
     else if (isHeart && atSafe(state.vapour) <= rig.setup.cuts.heart) does({ do: 'spout', to: 'feints' });
     if (isHeart && state.readings.length < 2 && state.step % 120 === 0) {
-      const sample = sampleOf(rig, state);
+      const sample = sampleOfSafe(rig, state);
       if (!('refused' in sample)) does({ do: 'read', read: sample.stands, corrected: sample.was });
     }
-    if (has(state.happened, 'weak') && state.steam > 0) does({ do: 'steam', to: 0 });
-    if (has(state.happened, 'weak') && state.steam === 0 && state.pressure === 0) {
+    if (hasHappened(state.happened, 'weak') && state.steam > 0) does({ do: 'steam', to: 0 });
+    if (hasHappened(state.happened, 'weak') && state.steam === 0 && state.pressure === 0) {
       does({ do: 'air', open: true });
       does({ do: 'discharge' });
     }
