@@ -10,7 +10,7 @@ import { clausesOf } from './clauses.ts';
 import { compared } from './compared.ts';
 import { convert, ofCask, shareOf, twoScales } from './convert.ts';
 import type { AskedList, AskedEntry } from './entry.ts';
-import { leavesOver } from './left-over.ts';
+import { leavesOver, passesOver } from './left-over.ts';
 import { wholeQuestions } from './follow.ts';
 import { intoEnglish } from './foreign.ts';
 import { fillHoles, type Telling } from './holes.ts';
@@ -259,13 +259,16 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
     const tellsIt = best && best.score >= SURE.score && best.chance >= PLAIN && sum?.plainly?.every((says) => best.entry.asked.some((way) => says.test(way))); // prettier-ignore
     // An entry that is asked with both things of such a sum tells that figure, and no other.
     if (sum && !tellsIt && !(sum.isLoose && isCertain)) return sum;
-    if (isKnown)
+    if (isKnown) {
+      const told = tell(best.entry, telling);
+      // Numbers of the asker’s own that it leaves unsaid make no answer sure.
+      const isSure = (isCertain || tellsIt) && !passesOver(asked, told);
       return {
-        ...tell(best.entry, telling),
+        ...told,
         question,
-        ...(!isCertain &&
-          !tellsIt && { meant: best.entry, chance: best.chance, others: others.slice(0, NEAREST - 1) }),
+        ...(!isSure && { meant: best.entry, chance: best.chance, others: others.slice(0, NEAREST - 1) }),
       };
+    }
     const quoted = matches.slice(0, NEAREST + 2).some(({ entry }) => entry.unknown)
       ? undefined
       : quote(withoutTail(question));

@@ -1,6 +1,7 @@
 // Whether a sum has taken in every number of a question: one that it leaves over tells that something else may be asked.
 import { inCore, kindOfDimension, type Numbered, type Reckoned } from './reckoned.ts';
 
+const SEVERAL = 2; // quantities with their units, at least
 const NEAR = 0.006; // by which a number may be rounded as it is told
 const numbersIn = (text: string): readonly number[] =>
   [...text.matchAll(/\d[\d,]*(?:\.\d+)?/g)].map(([each]) => Number(each.replaceAll(',', '')));
@@ -18,3 +19,7 @@ export function leavesOver({ quantities }: Pick<Numbered, 'quantities'>, { says,
     return !isTold(each.number) && !(core !== undefined && isTold(core));
   });
 } // prettier-ignore
+
+/** True where an answer that was not reckoned leaves several quantities of a question unsaid: it is then no answer to these numbers. */
+export const passesOver = (asked: Pick<Numbered, 'quantities'>, told: { readonly says: string; readonly sum?: string }): boolean =>
+  asked.quantities.filter((each) => each.unit !== undefined && leavesOver({ quantities: [each] }, { ...told, at: '', place: '', paths: [] })).length >= SEVERAL; // prettier-ignore

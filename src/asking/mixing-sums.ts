@@ -10,6 +10,10 @@ const BLEND = { at: 'sums/blend-two-spirits/', place: 'Two spirits together' };
 const LOT = 100; // L, of spirit whose volume is not told
 const WATER = /water|\bhow (?:do|can|would|could|should) (?:i|we|you) get\b|dilut|reduc|let(?:ting)?(?: it)? down|bring|\bcut\b|proof(?:ing)? down|\bdown to\b|weaken|knock|\btake\b/i; // prettier-ignore
 
+/** Water of a mash is told by its heat, and lets nothing down. */
+const MASHING =
+  /\b(?:mash(?:ed|es|ing)?|tuns?|first water|second water|liquor|strike|sparg\w+|wort|degrees|hot|celsius|fahrenheit)\b/i;
+
 const PINT = unitOfName('volume20', 'pints')!;
 /** A quart, which is two pints in either country: the sum comes to the same in both. */
 const QUART = {
@@ -37,6 +41,7 @@ export const waterToLetDown: Reckoner = (asked) => {
     named.at > said.strengths[0]!;
   const strengths = isNamed ? [named.at, ...said.strengths] : said.strengths;
   if (strengths.length !== 2 || volumes.length > 1 || !WATER.test(text)) return undefined;
+  if (volumes.length === 0 && MASHING.test(text)) return undefined;
   const [given] = volumes;
   if (!given && !/water|dilut|reduc|let(?:ting)?(?: it)? down|proof(?:ing)? down/i.test(text))
     return undefined;
