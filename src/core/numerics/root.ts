@@ -5,6 +5,7 @@ const STEPS = 200; // more than any bracket of doubles needs
 /**
  * The root of `f` between `low` and `high`, by Chandrupatla's method: inverse quadratic steps where they are safe, halving elsewhere.
  * Its first step is where a straight line would cross. Stops when the bracket is `tolerance` wide. Refuses (throws) when `f` has one sign at both ends: it never guesses outside.
+ * `atLow` and `atHigh`: what `f` is at the ends, where that is known.
  * Source: Chandrupatla, Advances in Engineering Software 28, 145–149 (1997), from memory.
  * @example bracketedRoot((x) => x ** 2 - 2, 0, 2) // 1.414213562 (the root of two)
  * @example bracketedRoot((x) => x ** 2 + 1, 0, 2) // throws: No change of sign (it has no root)
