@@ -40,6 +40,14 @@ test('the ends are fixed and the share by mass is always the smaller between the
   always(strengths(0.01, 99.99), (s) => expect(massPercentFromStrength(s)).toBeLessThan(s));
 });
 
+test('the faintest mixture that a number can hold still has a share, never more than its strength', () => {
+  for (const faint of [5e-324, 1e-323, 9.4e-323, 1e-305, 1e-299]) {
+    const mass = massPercentFromStrength(strength(faint));
+    expect(mass).toBeGreaterThanOrEqual(0);
+    expect(mass).toBeLessThanOrEqual(faint); // ethanol is lighter than the water that it stands in
+  }
+});
+
 test('stronger by volume is stronger by mass', () => {
   always(ordered(0, 100, 1e-6), ([weak, strong]) => {
     expect(massPercentFromStrength(strength(strong))).toBeGreaterThan(

@@ -4,7 +4,7 @@ import { expect, test, vi } from 'vitest';
 vi.mock('../../src/core/figures/mashing.ts', async (original) => {
   const own = await original<typeof import('../../src/core/figures/mashing.ts')>();
   const one = { is: 'set', kind: 'temperature', label: 'Third water', limits: [55, 99], step: 1, meaning: 'Temperature of the third water.', card: true, quoted: { typical: 80, spread: { as: 'own', about: 2, exact: 0.5 } } }; // prettier-ignore
-  return { ...own, mashing: { ...own.mashingFigures, thirdWater: one } };
+  return { ...own, mashingFigures: { ...own.mashingFigures, thirdWater: one } };
 });
 vi.mock('../../content/houses/harrowmere.json', async (original) => {
   const { default: house } = await original<{ default: { name: string; figures: object } }>();

@@ -6,6 +6,7 @@ import { densityOfSpirit, ETHANOL_DENSITY, WATER_DENSITY } from './density.ts';
 
 const TWENTY = celsius(20);
 const HAIR = 1e-12; // by which a bracket is opened against rounding
+const FAINT = 1e-300; // % vol, below which a double has too few digits for such a hair
 
 /**
  * Strength, % vol at 20 °C, of a mixture with a given mass share of ethanol, 0–100 % mass.
@@ -24,7 +25,7 @@ export function massPercentFromStrength(vol: Quantity<'strength'>): Quantity<'ma
   within('The strength, % vol,', vol, 0, 100);
   if (vol === 0 || vol === 100) return massPercent(vol);
   // No mixture is heavier than water, or lighter than ethanol.
-  const least = (vol * ETHANOL_DENSITY * (1 - HAIR)) / WATER_DENSITY;
+  const least = vol < FAINT ? 0 : (vol * ETHANOL_DENSITY * (1 - HAIR)) / WATER_DENSITY;
   const most = Math.min(100, vol * (1 + HAIR));
   return massPercent(bracketedRoot((mass) => strengthFromMassPercent(massPercent(mass)) - vol, least, most));
 }
