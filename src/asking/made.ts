@@ -137,7 +137,11 @@ export const made = {
     of: ({ heart, casks }) => casks.meanSize / (heart.volume / HEART_MINUTES),
     digits: 0,
   },
-  weightOfWash: { kind: 'mass', of: ({ wash, house }) => wash.volume * house.finalGravity * 0.9982, digits: 0 },
+  weightOfWash: {
+    kind: 'mass',
+    of: ({ wash, house }) => wash.volume * house.finalGravity * 0.9982,
+    digits: 0,
+  },
   fall: { kind: 'count', of: ({ house }) => 1000 * (house.originalGravity - house.finalGravity), digits: 0 },
 } as const satisfies Readonly<Record<string, Made>>;
 
