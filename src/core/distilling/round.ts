@@ -1,7 +1,7 @@
 // The balanced round: foreshots and feints go back to the next charge until the round repeats itself.
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
 import { formatNumber } from '../format.ts';
-import { bracketedRoot } from '../numerics/root.ts';
+import { risingRoot } from '../numerics/root.ts';
 import {
   kilopascals,
   litres20,
@@ -96,18 +96,24 @@ function cutPots(setting: StillSetting, { heart, feints }: Cuts): Pots | Refusal
   if (pots.feints >= pots.heart) {
     return refuse(`The feints must end below the heart: ${feints} % vol is not below ${heart} % vol.`);
   }
-  return { heart: pots.heart, feints: pots.feints, left: curve.left(pots.heart, pots.feints) };
+  const moles = curve.molesAt(pots.heart);
+  return { heart: pots.heart, feints: pots.feints, moles, left: curve.molesAt(pots.feints) / moles };
 }
 
-/** Mole fractions in the pot where heart and feints end, and moles left at the one of one mole at the other. */
-type Pots = { readonly heart: number; readonly feints: number; readonly left: number };
+/** Mole fractions in the pot where heart and feints end, moles there at the first, as the curve has them, and left of one of these at the other. */
+type Pots = {
+  readonly heart: number;
+  readonly feints: number;
+  readonly moles: number;
+  readonly left: number;
+};
 
 /**
  * What leaves for good, in heart and lees, of one mole in the pot where the heart begins, at mole fraction `x`.
  * From there on the still only sends out heart and lees, and keeps feints back.
  */
-function sentOut(x: number, { left }: StillCurve, pots: Pots): Amounts {
-  const atHeartEnd = left(x, pots.heart);
+function sentOut(x: number, { molesAt }: StillCurve, pots: Pots): Amounts {
+  const atHeartEnd = pots.moles / molesAt(x);
   const feints = atHeartEnd * (1 - pots.left);
   const ethanol = x - atHeartEnd * (pots.heart - pots.left * pots.feints);
   return { ethanol, water: 1 - feints - ethanol };
@@ -124,8 +130,7 @@ function balancedHeartStart(lowWines: Amounts, curve: StillCurve, pots: Pots): n
     const { ethanol, water } = sentOut(x, curve, pots);
     return ethanol * lowWines.water - water * lowWines.ethanol;
   };
-  if (surplus(STRONGEST_CHARGE) < 0 || surplus(pots.heart) > 0) return undefined;
-  return bracketedRoot(surplus, pots.heart, STRONGEST_CHARGE);
+  return risingRoot(surplus, pots.heart, STRONGEST_CHARGE);
 }
 
 /**
@@ -135,7 +140,7 @@ function balancedHeartStart(lowWines: Amounts, curve: StillCurve, pots: Pots): n
 function chargeBefore(
   heartStart: number,
   moles: number,
-  { left, potAt }: StillCurve,
+  { molesAt, potAt }: StillCurve,
   end: ForeshotsEnd,
 ): number | undefined {
   if (typeof end === 'number' || 'strength' in end) {
@@ -145,11 +150,14 @@ function chargeBefore(
   }
   if (('share' in end ? end.share : end.volume) === 0) return heartStart;
   const after = mixture(moles, heartStart);
-  const miss =
+  const atStart = molesAt(heartStart);
+  /** What comes over of a charge at `x` before the heart, beyond the foreshots that were planned. */
+  const surplus =
     'share' in end
-      ? (x: number) => left(x, heartStart) * heartStart - (1 - end.share) * x
-      : (x: number) => end.volume - portionOf(minus(mixture(moles / left(x, heartStart), x), after)).volume;
-  return miss(STRONGEST_CHARGE) > 0 ? undefined : bracketedRoot(miss, heartStart, STRONGEST_CHARGE);
+      ? (x: number) => (1 - end.share) * x * (molesAt(x) / atStart) - heartStart
+      : (x: number) =>
+          portionOf(minus(mixture(moles * (molesAt(x) / atStart), x), after)).volume - end.volume;
+  return risingRoot(surplus, heartStart, STRONGEST_CHARGE);
 }
 
 /** Moles of a charge of mole fraction `x` whose heart and lees hold the low wines' ethanol when foreshots are a volume; undefined when none do. */
@@ -172,7 +180,7 @@ function molesBeforeVolume(
   const most = amountsOf({ volume, strength: strength(100) }).ethanol; // foreshots hold no more than pure alcohol would
   const [least, enough] = [0, most].map((taken) => (lowWines.ethanol + taken) / (x - feints));
   if (!(enough! > least! * (1 + HAIR))) return least!;
-  return surplus(enough!) < 0 ? undefined : bracketedRoot(surplus, least! * (1 - HAIR), enough!);
+  return risingRoot(surplus, least! * (1 - HAIR), enough!);
 }
 
 const mixture = (moles: number, x: number): Amounts => ({ ethanol: moles * x, water: moles * (1 - x) });

@@ -1,6 +1,6 @@
 // One batch run of a pot still: the charge comes over until the distillate is weak enough.
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
-import { bracketedRoot } from '../numerics/root.ts';
+import { risingRoot } from '../numerics/root.ts';
 import { kilopascals, moleFraction, share, type Portion, type Quantity, type Spirit } from '../quantity.ts';
 import { isRefusal, refuse, type Refusal } from '../refusal.ts';
 import { VERY_MUCH, within } from '../range.ts';
@@ -37,6 +37,31 @@ export interface Run {
 }
 
 /**
+ * A run whose curve is drawn when first looked at: most callers want only the sums.
+ * @example new SummedRun(line.round.washRun, () => []).curve // [] (as it was drawn)
+ */
+export class SummedRun implements Run {
+  readonly setting: StillSetting;
+  readonly charge: Spirit;
+  readonly distillate: Portion;
+  readonly residue: Portion;
+  readonly #draw: () => readonly RunPoint[];
+  #curve: readonly RunPoint[] | undefined;
+
+  constructor(sums: Omit<Run, 'curve'>, draw: () => readonly RunPoint[]) {
+    this.setting = sums.setting;
+    this.charge = sums.charge;
+    this.distillate = sums.distillate;
+    this.residue = sums.residue;
+    this.#draw = draw;
+  }
+
+  get curve() {
+    return (this.#curve ??= this.#draw());
+  }
+}
+
+/**
  * Moles in the pot once its liquid has come down to mole fraction `x`.
  * @example potAmounts({ ethanol: 1, water: 9 }, { reflux: share(0), pressure: kilopascals(101.325) }, 0.1) // { ethanol: 1, water: 9 } (nothing has come over)
  */
@@ -61,8 +86,8 @@ export function potAfter(
   within('The volume come over, L,', volume, 0, VERY_MUCH);
   const start = charge.ethanol / (charge.ethanol + charge.water);
   if (volume === 0) return start;
-  const over = (x: number) => portionOf(minus(charge, potAmounts(charge, setting, x))).volume - volume;
-  return over(POT_RANGE.weakest) < 0 ? undefined : bracketedRoot(over, POT_RANGE.weakest, start);
+  const stillToCome = (x: number) => volume - portionOf(minus(charge, potAmounts(charge, setting, x))).volume;
+  return risingRoot(stillToCome, POT_RANGE.weakest, start);
 }
 
 /**
@@ -117,18 +142,8 @@ export function runAmounts(
 
   const residue = potAmounts(before, setting, end);
   const distillate = minus(before, residue);
-  let curve: readonly RunPoint[] | undefined;
-  const run = {
-    setting,
-    charge,
-    // Drawn when first looked at: most callers want only the sums.
-    get curve() {
-      return (curve ??= drawRun(before, setting, end));
-    },
-    distillate: portionOf(distillate),
-    residue: portionOf(residue),
-  };
-  return { run, distillate };
+  const sums = { setting, charge, distillate: portionOf(distillate), residue: portionOf(residue) };
+  return { run: new SummedRun(sums, () => drawRun(before, setting, end)), distillate };
 }
 
 /**

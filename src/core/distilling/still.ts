@@ -1,7 +1,6 @@
 // A pot still as a curve: what comes over from each strength of liquid in the pot, and how the pot empties.
 import { remember } from '../numerics/remember.ts';
-import { fromLogit, logit } from '../numerics/logit.ts';
-import { bracketedRoot } from '../numerics/root.ts';
+import { risingRoot } from '../numerics/root.ts';
 import { celsius, moleFraction, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
 import { massPercentFromMoleFraction, moleFractionFromMassPercent } from '../spirit/amounts.ts';
@@ -9,10 +8,9 @@ import { massPercentFromStrength, strengthFromMassPercent } from '../spirit/stre
 import { vapourOver, type Boiling, type VapourModel } from '../vapour/equilibrium.ts';
 import { boilingPot } from './boiling-pot.ts';
 import {
-  follow,
   followedAt,
+  followedToWater,
   integralAt,
-  INTEGRAL,
   integrate,
   neighbours,
   POTS,
@@ -64,51 +62,47 @@ export interface StillCurve {
   vapourOver(x: number): Quantity<'moleFraction'>;
   /** Mole fraction in the pot when the distillate has this strength, or undefined when it never has. */
   potAt(strength: Quantity<'strength'>): number | undefined;
+  /** Moles left in the pot at `x`, in `POT_RANGE`, for as many at the beginning as the curve chooses: what counts is how they fall. */
+  molesAt(x: number): number;
   /** Moles left in the pot at `to`, for one mole in it at `from`; both in `POT_RANGE`. */
   left(from: number, to: number): number;
 }
 
-const slope = new Float64Array(POTS.length); // for the drawing of any curve: d ln(moles) by d logit(x), at POTS
-const slopeFollowed = new Float64Array(POTS.length);
+const CLOSE = 1e-14; // of a pot's mole fraction: to so little it is found, however weak it is
 
 /** The curve of one still setting. Rayleigh's law: d ln(moles in the pot) = dx / (y − x). */
 function drawCurve(setting: StillSetting): StillCurve {
   const reflux = within('The reflux', setting.reflux, 0, 1);
   const { first, second, temperature } = boilingPot(setting);
-  // One block of memory for a curve: to get several, and to clear them away, takes longer than to fill them.
-  const block = new Float64Array(2 * POTS.length + INTEGRAL);
-  const vapours = block.subarray(0, POTS.length); // at POTS
-  const vapour = block.subarray(POTS.length, 2 * POTS.length); // the same followed
-  const moles = block.subarray(2 * POTS.length); // ln(moles in the pot), followed
+  // Filled in one loop: `map` takes longer.
+  const vapours = new Array<number>(POTS.length); // at POTS
+  const enrichment = new Array<number>(POTS.length); // followed
+  const slopes = new Array<number>(POTS.length); // d ln(moles) by d logit(x): smooth, and steady as x nears nothing
   for (let i = 0; i < POTS.length; i++) {
     const x = POTS[i]!;
-    const y = first.values[i]! + reflux * (second.values[i]! - first.values[i]!);
-    vapours[i] = y;
-    vapour[i] = first.followed[i]! + reflux * (second.followed[i]! - first.followed[i]!);
-    slope[i] = (x * (1 - x)) / (y - x); // smooth over the whole range, and steady as x nears nothing
+    const times = first.values[i]! + reflux * (second.values[i]! - first.values[i]!);
+    vapours[i] = times * x;
+    enrichment[i] = first.followed[i]! + reflux * (second.followed[i]! - first.followed[i]!);
+    slopes[i] = (1 - x) / (times - 1);
   }
-  integrate(follow(slope, slopeFollowed), moles);
-  const logMoles = (x: number) => integralAt(moles, logit(x));
+  const logMoles = integrate(slopes, 1 / (followedToWater(enrichment) - 1));
+  const molesAt = (x: number) => Math.exp(integralAt(logMoles, x));
+  const vapourOver = (x: number) => moleFraction(x * followedAt(enrichment, x));
 
   const findPot = (strength: Quantity<'strength'>) => {
     const y = moleFractionFromMassPercent(massPercentFromStrength(strength));
-    const miss = (u: number) => followedAt(vapour, u) - y;
+    const miss = (x: number) => vapourOver(x) - y;
     const [low, high] = neighbours(vapours, y);
-    return miss(low) > 0 || miss(high) < 0 ? undefined : fromLogit(bracketedRoot(miss, low, high));
+    return risingRoot(miss, low, high, CLOSE * low);
   };
 
   return {
     strengthOver: (x) => strengthOfVapour(distillateOver(moleFraction(x), setting).vapour),
-    vapourOver: (x) => moleFraction(followedAt(vapour, logit(x))),
-    over: (x) => {
-      const u = logit(x);
-      return {
-        vapour: moleFraction(followedAt(vapour, u)),
-        temperature: celsius(followedAt(temperature(), u)),
-      };
-    },
+    vapourOver,
+    over: (x) => ({ vapour: vapourOver(x), temperature: celsius(followedAt(temperature(), x)) }),
     potAt: remember(findPot, 8),
-    left: (from, to) => Math.exp(logMoles(to) - logMoles(from)),
+    molesAt,
+    left: (from, to) => molesAt(to) / molesAt(from),
   };
 }
 

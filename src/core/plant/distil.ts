@@ -13,7 +13,7 @@ import {
   type Between,
   type Round,
 } from '../distilling/round.ts';
-import { runStill, type Run } from '../distilling/run.ts';
+import { runStill, SummedRun, type Run } from '../distilling/run.ts';
 import { stillCurve, strengthOfVapour, type StillSetting } from '../distilling/still.ts';
 import type { VapourModel } from '../vapour/equilibrium.ts';
 import type { House } from '../line/house.ts';
@@ -142,15 +142,13 @@ function asOneRun(
   const main = sides.toSorted((a, b) => b.part - a.part)[0]!;
   const run = runStill({ ...main.setting, charge, until });
   if (isRefusal(run)) return run;
-  return {
+  const sums = {
     setting: main.setting,
     charge,
-    get curve() {
-      return run.curve;
-    },
     distillate: portionOf(distillate),
     residue: portionOf(residue),
   };
+  return new SummedRun(sums, () => run.curve);
 }
 
 const onlyReflux = (stills: readonly Stills[]) =>

@@ -2,9 +2,10 @@
 import { bracketedRoot } from '../numerics/root.ts';
 import { celsius, massPercent, strength, type Quantity } from '../quantity.ts';
 import { within } from '../range.ts';
-import { densityOfSpirit, ETHANOL_DENSITY } from './density.ts';
+import { densityOfSpirit, ETHANOL_DENSITY, WATER_DENSITY } from './density.ts';
 
 const TWENTY = celsius(20);
+const HAIR = 1e-12; // by which a bracket is opened against rounding
 
 /**
  * Strength, % vol at 20 °C, of a mixture with a given mass share of ethanol, 0–100 % mass.
@@ -22,7 +23,10 @@ export function strengthFromMassPercent(mass: Quantity<'massPercent'>): Quantity
 export function massPercentFromStrength(vol: Quantity<'strength'>): Quantity<'massPercent'> {
   within('The strength, % vol,', vol, 0, 100);
   if (vol === 0 || vol === 100) return massPercent(vol);
-  return massPercent(bracketedRoot((mass) => strengthFromMassPercent(massPercent(mass)) - vol, 0, 100));
+  // No mixture is heavier than water, or lighter than ethanol.
+  const least = (vol * ETHANOL_DENSITY * (1 - HAIR)) / WATER_DENSITY;
+  const most = Math.min(100, vol * (1 + HAIR));
+  return massPercent(bracketedRoot((mass) => strengthFromMassPercent(massPercent(mass)) - vol, least, most));
 }
 
 /**

@@ -109,15 +109,15 @@ export function vapourOver(
 
 /**
  * As `vapourOver`, of many liquids, each near the one before: the search for each begins at that one’s boiling point.
- * @example vapoursOver(Float64Array.of(0.0966, 0)).vapour // [0.44, 0] (Carey and Lewis 1932, 0.4375; none over water)
+ * @example vapoursOver([0.0966, 0]).vapour // [0.44, 0] (Carey and Lewis 1932, 0.4375; none over water)
  */
 export function vapoursOver(
-  liquids: Float64Array,
+  liquids: readonly number[],
   pressure = kilopascals(STANDARD_ATMOSPHERE),
   model: VapourModel = vanLaar,
-): { readonly vapour: Float64Array; readonly temperature: Float64Array } {
-  const vapour = new Float64Array(liquids.length);
-  const temperature = new Float64Array(liquids.length);
+): { readonly vapour: number[]; readonly temperature: number[] } {
+  const vapour = new Array<number>(liquids.length);
+  const temperature = new Array<number>(liquids.length);
   let { temperature: near } = vapourOver(moleFraction(liquids[0]!), pressure, model);
   for (let i = 0; i < liquids.length; i++) {
     const boiling = boil(moleFraction(liquids[i]!), pressure, model, near);
