@@ -149,7 +149,7 @@ export function ScriptTalks(props: {
           </button>{' '}
           <button
             type="button"
-            onClick={(event) => {
+            onClick={() => {
               const own = props.now();
               if (own.text.trim() === '') {
                 props.say({ says: 'This talk is empty still.' });
