@@ -1,11 +1,12 @@
 // The box in which a talk, or a few figures, are typed, with what helps in typing them.
-import { Show } from 'solid-js';
+import { createSignal, Show } from 'solid-js';
 import type { Quoted } from '../core/cross-check/quoted.ts';
 import type { Line } from '../core/line/line.ts';
 import { visibleName } from '../house/name.ts';
 import type { TalkBox } from './script-box.ts';
 import { ScriptQuoted } from './ScriptQuoted.tsx';
-import { ScriptTalks } from './ScriptTalks.tsx';
+import { focusAfter } from './focus-after.ts';
+import { ScriptTalks, type SaidOfTalks } from './ScriptTalks.tsx';
 
 export const NOT_KEPT = {
   talk: 'This browser does not let the handbook keep your talk; it lasts until the page is closed.',
@@ -25,6 +26,15 @@ export function ScriptBox(props: {
 }) {
   const isTalk = () => props.of === 'talk';
   const { talk, open, now, readSoon, isKept, isFolded, setFolded, box, setBox, setFold } = props.box;
+  const [said, setSaid] = createSignal<SaidOfTalks>();
+  let saying: HTMLParagraphElement | undefined;
+  const toBox = () => {
+    setFolded(false);
+    queueMicrotask(() => {
+      box()?.focus({ preventScroll: true });
+      box()?.scrollIntoView({ block: 'center' });
+    });
+  };
   const field = () => (
     <div class="field">
       <label for={isTalk() ? 'script-text' : 'quoted-text'}>
@@ -74,10 +84,35 @@ export function ScriptBox(props: {
         </summary>
         <form class="inputs" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
           {field()}
-          <ScriptTalks talk={talk()} now={now} take={open} />
+          <ScriptTalks
+            talk={talk()}
+            now={now}
+            take={open}
+            say={setSaid}
+            saying={() => saying}
+            toBox={toBox}
+          />
         </form>
         {note()}
       </details>
+      <div class="said-of-talks" classList={{ empty: !said() }}>
+        <p role="status" tabindex="-1" ref={saying}>
+          {said()?.says}
+        </p>
+        <Show when={said()?.undo}>
+          {(undo) => (
+            <button
+              type="button"
+              onClick={(event) => {
+                undo()();
+                focusAfter(event, () => saying);
+              }}
+            >
+              Put it back
+            </button>
+          )}
+        </Show>
+      </div>
     </Show>
   );
 }

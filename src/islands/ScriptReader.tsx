@@ -88,7 +88,7 @@ export default function ScriptReader(props: {
     },
     section: () => section!,
   });
-  const besideHouse = useTalkBesideHouse(readFor.house);
+  const besideHouse = useTalkBesideHouse(readFor.house, () => box.talk().held);
   createEffect(
     on(
       () => JSON.stringify(besideHouse.plant()),
@@ -205,7 +205,7 @@ export default function ScriptReader(props: {
           id={isTalk() ? 'script-against-house' : 'quoted-against-house'}
           found={besideHouse.against()}
           held={besideHouse.held()}
-          hold={besideHouse.setHeld}
+          hold={(held) => box.take({ ...box.talk(), held })}
         />
       </Show>
       <div class="together">

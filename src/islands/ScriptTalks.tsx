@@ -1,5 +1,5 @@
-// The reader's talks by name: the open one is named, saved to a file or left for another; the others are opened or removed.
-import { createSignal, onMount, Show } from 'solid-js';
+// The reader's talks by name: the open one is named, saved to a file or left for another; the others are opened, or removed and put back.
+import { createSignal, For, onMount, Show } from 'solid-js';
 import { visibleName } from '../house/name.ts';
 import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
@@ -7,7 +7,13 @@ import { focusAfter } from './focus-after.ts';
 import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
 import { Shelf } from './Shelf.tsx';
-import { decodeTalk, dropTalk, encodeTalk, FIRST_TALK_NAME, freeTalkName, keptTalks, shelveTalk, talkNameProblem, talkOfFile, type Talk } from './script-kept.ts'; // prettier-ignore
+import { decodeTalk, dropTalk, encodeTalk, FIRST_TALK_NAME, freeTalkName, keptTalks, putTalkBack, removedTalks, removeTalk, shelveTalk, talkNameProblem, talkOfFile, type Talk } from './script-kept.ts'; // prettier-ignore
+
+/** What came of something that was done to the talks, and what takes it back. */
+export interface SaidOfTalks {
+  readonly says: string;
+  readonly undo?: () => void;
+}
 
 const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened
 const NO_ROOM =
@@ -19,13 +25,21 @@ export function ScriptTalks(props: {
   readonly now: () => Talk;
   /** Goes on with another talk, or with this one under another name; false when the browser does not keep it. */
   readonly take: (talk: Talk) => boolean;
+  /** Says what came of it where it is seen though the box is folded, and where that stands. */
+  readonly say: (said: SaidOfTalks) => void;
+  readonly saying: () => HTMLElement | undefined;
+  /** The box is wanted in sight. */
+  readonly toBox: () => void;
 }) {
   const [others, setOthers] = createSignal<readonly string[]>([]);
-  onMount(() => setOthers(Object.keys(keptTalks())));
+  const [removed, setRemoved] = createSignal<readonly string[]>([]);
+  const look = () => {
+    setOthers(Object.keys(keptTalks()));
+    setRemoved(Object.keys(removedTalks()).toReversed());
+  };
+  onMount(look);
   const [problem, setProblem] = createSignal<string>();
   const [nameProblem, setNameProblem] = createSignal<string>();
-  const [said, setSaid] = createSignal<string>();
-  let saying: HTMLParagraphElement | undefined;
 
   /** Leaves the open talk on the shelf and opens another; true when that one is kept. */
   const change = (next: Talk, tells: string): boolean => {
@@ -33,24 +47,53 @@ export function ScriptTalks(props: {
     setProblem(isKept ? undefined : NO_ROOM);
     if (!isKept) return false;
     setNameProblem(undefined);
-    setSaid(tells);
+    props.say({ says: tells });
     const isNextKept = props.take(next);
-    setOthers(Object.keys(keptTalks()));
+    look();
     return isNextKept;
   };
   const open = (name: string) => {
     const next = decodeTalk(keptTalks()[name] ?? null);
     if (!next) return void setProblem(`${visibleName(name)} cannot be opened; it stays where it is.`);
     if (change({ ...next, name }, `${visibleName(name)} is open.`)) dropTalk(name);
-    setOthers(Object.keys(keptTalks()));
+    look();
   };
   const load = async (file: File | undefined) => {
     if (!file) return;
     const read = await textOfFile(file, BIGGEST_FILE, 'a talk’s file');
     const next = 'problem' in read ? read : talkOfFile(file.name, read.text);
     if ('problem' in next) return void setProblem(next.problem);
-    const name = freeTalkName(next.name);
-    change({ ...next, name }, `${name} is open.`);
+    const own = props.now();
+    if (next.name === own.name && encodeTalk(next) === encodeTalk(own))
+      return void props.say({
+        says: `${visibleName(own.name)} is this talk, word for word: nothing was changed.`,
+      });
+    const isEmpty = own.text.trim() === '';
+    const name = freeTalkName(next.name, isEmpty ? undefined : own.name);
+    const renamed =
+      name === next.name
+        ? ''
+        : ` You have another talk called ${visibleName(next.name)}, so this one is ${visibleName(name)}.`;
+    const besides = isEmpty ? '' : ` ${visibleName(own.name)} is kept among your other talks.`;
+    change({ ...next, name }, `${visibleName(name)} is open, from the file.${renamed}${besides}`);
+  };
+  const putBack = (name: string) => {
+    const back = putTalkBack(name, props.now().name);
+    look();
+    if (back === undefined) setProblem(NO_ROOM);
+    else props.say({ says: `${visibleName(back)} is back among your other talks.` });
+  };
+  const remove = (name: string) => {
+    const aside = removeTalk(name);
+    look();
+    if (aside === undefined)
+      return void setProblem(
+        `This browser has no room to keep ${visibleName(name)} so that it could be had back, so it stays. Save it to a file first.`,
+      );
+    props.say({
+      says: `${visibleName(name)}, its words and what you put right in it, is removed. It can be had back, here or under “Removed talks”.`,
+      undo: () => putBack(aside),
+    });
   };
   const rename = (wanted: string) => {
     const name = wanted.trim();
@@ -106,34 +149,46 @@ export function ScriptTalks(props: {
           </button>{' '}
           <button
             type="button"
-            onClick={(event) => {
+            onClick={() => {
               const own = props.now();
-              if (own.text.trim() === '') return void setSaid('This talk is empty still.');
-              const free = freeTalkName(FIRST_TALK_NAME);
-              const name = free === own.name ? freeTalkName(`${FIRST_TALK_NAME} 2`) : free;
+              if (own.text.trim() === '') {
+                props.say({ says: 'This talk is empty still.' });
+                return props.toBox();
+              }
+              const name = freeTalkName(FIRST_TALK_NAME, own.name);
               change(
                 { name, text: '', corrections: [] },
                 `${name} is open; ${visibleName(own.name)} is kept.`,
               );
-              focusAfter(event, () => saying);
+              props.toBox();
             }}
           >
             Begin another
           </button>
         </p>
-        <p role="status" tabindex="-1" ref={saying}>
-          {said()}
-        </p>
-        <Shelf
-          names={others()}
-          open={open}
-          remove={(other) => {
-            dropTalk(other);
-            setOthers(Object.keys(keptTalks()));
-            setSaid(`${visibleName(other)} is removed.`);
-          }}
-          saying={() => saying}
-        />
+        <Shelf names={others()} open={open} remove={remove} saying={props.saying} />
+        <Show when={removed().length > 0}>
+          <details>
+            <summary>Removed talks ({removed().length})</summary>
+            <ul class="shelf">
+              <For each={removed()}>
+                {(name) => (
+                  <li>
+                    <button
+                      type="button"
+                      onClick={(event) => {
+                        putBack(name);
+                        focusAfter(event, props.saying);
+                      }}
+                    >
+                      Put {visibleName(name)} back
+                    </button>
+                  </li>
+                )}
+              </For>
+            </ul>
+          </details>
+        </Show>
       </details>
     </div>
   );

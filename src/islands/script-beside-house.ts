@@ -1,5 +1,5 @@
 // A talk beside the reader's own house: whether it is held against it, by what stills it is checked, and how the two agree.
-import { createMemo, createSignal } from 'solid-js';
+import { createMemo } from 'solid-js';
 import { unwrap } from 'solid-js/store';
 import { builtInHouse, builtInName } from '../house/figures.ts';
 import { liveParts, useHouse } from '../browser/house-store.ts';
@@ -8,10 +8,9 @@ import { asAtHouse } from './AgainstHouse.tsx';
 import { useHowKnown } from './how-known.ts';
 import type { TalkRead } from './script-reading.worker.ts';
 
-/** What holds of the talk that was `read`, and of the house of the page. */
-export function useTalkBesideHouse(read: () => TalkRead) {
+/** What holds of the talk that was `read`, and of the house of the page; whether it is held against it is kept with the talk. */
+export function useTalkBesideHouse(read: () => TalkRead, wantsHeld: () => boolean | undefined) {
   const { house, name, line } = useHouse();
-  const [wantsHeld, setHeld] = createSignal<boolean>();
   /** A talk is held against the reader's own house as soon as there is one. */
   const held = () => wantsHeld() ?? (house() !== builtInHouse || name() !== builtInName);
   /** The stills of the reader’s own house, while a talk is held against it and it distils three times. */
@@ -24,7 +23,6 @@ export function useTalkBesideHouse(read: () => TalkRead) {
     name,
     line,
     held,
-    setHeld,
     plant,
     /** The figures of the talk, each held against that of the house. */
     against,

@@ -31,6 +31,29 @@ test('edits before, behind and between leave it where its words are', () => {
     expect(found(text, put)).toEqual([text.indexOf('1,500')]);
 });
 
+test('an edit at its edge leaves it with its number, and gives it to no other', () => {
+  const days = 'The wash is left alone for three days and three nights. When it is done it has about 8 per cent.';
+  const after = days.replace('three days and three nights', 'three whole days and three long nights');
+  for (const place of [days.indexOf('three'), days.lastIndexOf('three')]) {
+    const put = correctionAt(days, place, place + 5, NOT_OURS);
+    const wanted = place === days.indexOf('three') ? after.indexOf('three') : after.lastIndexOf('three');
+    expect(found(after, put)).toEqual([readScript(after).quantities.find(({ start, end }) => start <= wanted && wanted < end)!.start]);
+  }
+  const both = [days.indexOf('three'), days.lastIndexOf('three')].map((place) => correctionAt(days, place, place + 5, NOT_OURS));
+  expect(new Set(found(after, ...both)).size).toBe(2);
+  const whole = at(talk, '72 hours');
+  const edited = talk.replace('for 72 hours', 'for a good long 72 full hours or so');
+  expect(found(edited, whole)).toEqual([edited.indexOf('72')]);
+  expect(found(talk, at(edited, '72 full hours'))).toEqual([talk.indexOf('72')]);
+  // Another number is none of its: not a longer one, nor one of which it is the end.
+  const nine = at(talk, '9', talk.indexOf('9 casks'));
+  for (const other of ['1.9', '9.5', '39', '9 thousand', 'ninety-9'])
+    expect(found(talk.replaceAll('9 casks', `${other} casks`), nine), other).toEqual([undefined]);
+  const three = at(days, 'three');
+  for (const other of ['three hundred', 'twenty-three', 'four'])
+    expect(found(days.replaceAll('three', other), three), other).toEqual([undefined]);
+}); // prettier-ignore
+
 test('of words that stand twice each is found by what stands around it, also when the order changes', () => {
   const [first, second] = [at(talk, '9 casks'), at(talk, '9 casks', talk.indexOf('9 casks') + 1)];
   const swapped =
