@@ -1,6 +1,5 @@
-// The card of a script: what is said and not contradicted, as it is said; what is contradicted is left out by name.
+// The card of a talk: what is said and not contradicted, as it is said, or as the house has it where that is known; what is contradicted is left out by name.
 import { createMemo, For, Show } from 'solid-js';
-import { standings } from '../core/figures/standing.ts';
 import { plain, quotableFigures, type SaidValue } from '../core/cross-check/quoted.ts';
 import type { JudgedFigure, Reconciliation } from '../core/cross-check/reconcile.ts';
 import { spokenFigure } from '../core/line/spoken.ts';
@@ -28,17 +27,19 @@ export function ScriptCard(props: { readonly of: Reconciliation; readonly held: 
       own: props.held ? heldAgainst(judged, line(), known) : undefined,
     })),
   );
-  const carried = () => rows().filter(({ judged, own }) => own !== undefined || !inDoubt(judged));
-  const left = () => rows().filter(({ judged, own }) => own === undefined && inDoubt(judged));
+  const isHouses = (own: HeldFigure | undefined) => own !== undefined && (own.agrees || !own.isEstimate);
+  const carried = () => rows().filter(({ judged, own }) => isHouses(own) || !inDoubt(judged));
+  const left = () => rows().filter(({ judged, own }) => !isHouses(own) && inDoubt(judged));
+  /** What the house only reckons from figures that nobody gave does not take the place of what a guide says. */
   const words = (judged: JudgedFigure, own: HeldFigure | undefined) =>
-    own && !own.agrees ? spokenFigure(judged.figure, own.house) : asSaid(judged);
+    own && !own.agrees && !own.isEstimate ? spokenFigure(judged.figure, own.house) : asSaid(judged);
   return (
-    <section class="script-card" aria-label="Card of the script">
+    <section class="script-card" aria-label="Card of the talk">
       <h3>
         {props.held
-          ? `A card of your script, as ${name()} has it`
+          ? `A card of your talk, as ${name()} has it`
           : left().length > 0
-            ? 'A card of the figures that agree'
+            ? 'A card of the figures that are in no doubt'
             : 'A card of your figures'}
       </h3>
       <article class="card">
@@ -48,23 +49,18 @@ export function ScriptCard(props: { readonly of: Reconciliation; readonly held: 
               {({ judged, own }) => (
                 <div>
                   <dt>{quotableFigures[judged.figure].label}</dt>
-                  <dd>
-                    {words(judged, own)}
-                    <Show when={own && !own.agrees && own.isEstimate}>
-                      <small>{standings.estimate}</small>
-                    </Show>
-                  </dd>
+                  <dd>{words(judged, own)}</dd>
                 </div>
               )}
             </For>
           </dl>
           <Show when={carried().length === 0}>
-            <p>None of the figures agree.</p>
+            <p>Every figure is in doubt.</p>
           </Show>
           <p class="foot">
             {props.held
-              ? `From your script; where it differs from ${name()}, the figure is ${name()}’s.`
-              : 'From your script, as you say it.'}
+              ? `From your talk; where ${name()} is known to have another figure, it is ${name()}’s.`
+              : 'From your talk, as you say it.'}
           </p>
         </div>
       </article>
