@@ -22,8 +22,10 @@ const sum = (result: TalkFigureId, from: string, reckon: Sum['reckon']): Sum => 
 });
 const product = (...from: number[]) => from.reduce((all, each) => all * each, 1);
 const whole = (...from: number[]) => from.reduce((all, each) => all + each, 0);
+const casks = (alcohol: number, strength: number, size: number) => (100 * alcohol) / strength / size;
+const OF_A_FALL = 131; // % vol for a fall of one in gravity: the brewer's rule of thumb, common practice, no source
 
-/** What follows by definition or balance; nothing here is a model. */
+/** What follows by definition or by balance, as guides reckon it: alcohol by the rule of thumb, one spirit still where all goes into it, a store that is full. A house whose figures break one is only less surely read. */
 const sums: readonly Sum[] = [
   sum('mashesPerYear', 'mashesPerWeek weeksPerYear', product),
   sum('maltPerWeek', 'maltPerMash mashesPerWeek', product),
@@ -36,7 +38,7 @@ const sums: readonly Sum[] = [
   sum('heartAlcohol', 'heartVolume heartStrength', (volume, strength) => (volume * strength) / 100),
   sum('firstWater', 'liquorRatio maltPerMash', product),
   sum('maltPerMash', 'millRate millingTime', (rate, hours) => 1000 * rate * hours),
-  sum('washStrength', 'originalGravity finalGravity', (before, after) => 131 * (before - after)),
+  sum('washStrength', 'originalGravity finalGravity', (before, after) => OF_A_FALL * (before - after)),
   sum('washVolume', 'washStillCharge numberOfWashStills', product),
   sum('washVolume', 'lowWinesVolume potAle', whole),
   sum('chargeVolume', 'spiritStillCharge numberOfSpiritStills', product),
@@ -44,12 +46,12 @@ const sums: readonly Sum[] = [
   sum('chargeVolume', 'heartVolume feintsVolume spentLees', whole),
   sum('spiritStillCharge', 'lowWinesVolume feintsVolume', whole),
   sum('numberOfStills', 'numberOfWashStills numberOfSpiritStills', whole),
-  sum('casksPerMash', 'heartAlcohol fillingStrength caskSize', (alcohol, strength, size) => (100 * alcohol) / strength / size),
+  sum('casksPerMash', 'heartAlcohol fillingStrength caskSize', casks),
   sum('casksPerWeek', 'casksPerMash mashesPerWeek', product),
-  sum('casksPerWeek', 'alcoholPerWeek fillingStrength caskSize', (alcohol, strength, size) => (100 * alcohol) / strength / size),
+  sum('casksPerWeek', 'alcoholPerWeek fillingStrength caskSize', casks),
   sum('casksPerYear', 'casksPerMash mashesPerYear', product),
   sum('casksPerYear', 'casksPerWeek weeksPerYear', product),
-  sum('casksPerYear', 'alcoholPerYear fillingStrength caskSize', (alcohol, strength, size) => (100 * alcohol) / strength / size),
+  sum('casksPerYear', 'alcoholPerYear fillingStrength caskSize', casks),
   sum('casksInStore', 'casksPerYear yearsInWood', product),
 ]; // prettier-ignore
 
@@ -64,50 +66,41 @@ export interface Held {
   readonly far: number;
 }
 
+/** Every way to take one telling from each list, no quantity twice, and none of the others a one, which multiplies nothing. */
+function* choices(lists: readonly (readonly FigureTelling[])[], taken: readonly FigureTelling[] = []): Generator<readonly FigureTelling[]> {
+  if (taken.length === lists.length) return yield taken;
+  for (const each of lists[taken.length]!) {
+    const isFree = taken.every(({ quantity }) => quantity !== each.quantity);
+    if (isFree && (taken.length === 0 || each.value !== 1)) yield* choices(lists, [...taken, each]);
+  }
+} // prettier-ignore
+
 /** The sums in which each telling of each figure stands: by its figure, then by its quantity. */
 export function sumsHeld(told: FigureTellings): ReadonlyMap<string, ReadonlyMap<number, Held>> {
-  const found = new Map<string, Map<number, { near: number; far: number }>>();
-  const likeliest = new Map<string, readonly FigureTelling[]>();
-  const of = (figure: string): readonly FigureTelling[] => {
-    let own = likeliest.get(figure);
-    if (!own) likeliest.set(figure, (own = (told.get(figure) ?? []).toSorted((a, b) => b.chance - a.chance).slice(0, MOST)));
-    return own;
-  };
+  const found = new Map<string, Map<number, Held>>();
+  const likeliest = new Map(
+    [...told].map(([figure, all]) => [figure, all.toSorted((a, b) => b.chance - a.chance).slice(0, MOST)]),
+  );
   const note = (figure: string, quantity: number, sure: number, isNear: boolean) => {
-    let own = found.get(figure);
-    if (!own) found.set(figure, (own = new Map()));
-    let held = own.get(quantity);
-    if (!held) own.set(quantity, (held = { near: 0, far: 0 }));
-    held.far = Math.max(held.far, sure);
-    if (isNear) held.near = Math.max(held.near, sure);
+    const own = found.get(figure) ?? new Map<number, Held>();
+    const { near, far } = own.get(quantity) ?? { near: 0, far: 0 };
+    own.set(quantity, { near: isNear ? Math.max(near, sure) : near, far: Math.max(far, sure) });
+    found.set(figure, own);
   };
   for (const { result, from, reckon } of sums) {
     const figures = [result, ...from];
-    const lists = figures.map(of);
-    if (lists.some((list) => list.length === 0)) continue;
-    const taken: FigureTelling[] = [];
-    const go = () => {
-      if (taken.length < lists.length) {
-        for (const each of lists[taken.length]!) {
-          if (taken.some(({ quantity }) => quantity === each.quantity) || (each.value === 1 && taken.length > 0)) continue;
-          taken.push(each);
-          go();
-          taken.pop();
-        }
-        return;
-      }
-      const [wanted, ...parts] = taken as [FigureTelling, ...FigureTelling[]];
-      const apart = Math.abs(reckon(...parts.map(({ value }) => value)) / wanted.value - 1);
-      if (!(apart <= ROUNDED)) return;
+    for (const taken of choices(figures.map((figure) => likeliest.get(figure) ?? []))) {
+      const [wanted, ...parts] = taken.map(({ value }) => value) as [number, ...number[]];
+      const apart = Math.abs(reckon(...parts) / wanted - 1);
+      if (!(apart <= ROUNDED)) continue;
       const places = taken.map(({ quantity }) => quantity);
       const isNear = Math.max(...places) - Math.min(...places) <= NEAR;
       const part = apart <= EXACT ? 1 : 0.5;
       taken.forEach(({ quantity }, i) => {
-        const others = taken.reduce((all, { chance }, k) => (k === i ? all : all * chance), part);
-        note(figures[i]!, quantity, others, isNear);
+        const sure = taken.reduce((all, { chance }, k) => (k === i ? all : all * chance), part);
+        note(figures[i]!, quantity, sure, isNear);
       });
-    };
-    go();
+    }
   }
   return found;
-} // prettier-ignore
+}
