@@ -1,5 +1,6 @@
 // What a talk comes to, in one sentence, and all else that was found behind a fold.
 import { For, Show } from 'solid-js';
+import { keepTogether } from '../core/keep-together.ts';
 import type { TalkVerdict } from './script-verdict.ts';
 
 export function ScriptVerdict(props: {
@@ -10,8 +11,8 @@ export function ScriptVerdict(props: {
   return (
     <div class="script-verdict">
       <p>
-        {props.of.first}
-        <Show when={props.held !== ''}> {props.held}</Show>
+        {keepTogether(props.of.first)}
+        <Show when={props.held !== ''}> {keepTogether(props.held)}</Show>
       </p>
       <Show when={props.of.more.length > 0}>
         <details>
@@ -21,7 +22,7 @@ export function ScriptVerdict(props: {
               : `${props.of.more.length} more findings, with their sums`}
           </summary>
           <ul class="sentences">
-            <For each={props.of.more}>{(sentence) => <li>{sentence}</li>}</For>
+            <For each={props.of.more}>{(sentence) => <li>{keepTogether(sentence)}</li>}</For>
           </ul>
         </details>
       </Show>
