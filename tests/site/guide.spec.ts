@@ -23,7 +23,9 @@ test('figures that cannot all be true are told of, with what would fit', async (
   await quote(page, contradiction);
   // 7,000 L at the mean of 74 and 62.5 % vol hold far more than 42,500 L at 9 % vol do: common practice, by hand.
   await expect(mark(page, '7,000')).toHaveClass(/cannot-be/);
-  await expect(page.locator('.script-verdict > p')).toContainText(/This cannot be\. .*7,000\sL of new spirit/);
+  await expect(page.locator('.script-verdict > p')).toContainText(
+    /This cannot be\. .*7,000\sL of new spirit/,
+  );
   await quote(page, { ...contradiction, heartVolume: 'about 5,500' });
   await expect(mark(page, '5,500')).toHaveClass(/agrees/);
 });
