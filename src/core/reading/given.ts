@@ -1,5 +1,5 @@
 // Readers for what came from a link, a file or storage: each gives what can be used, or tells why it cannot be.
-import { wasGiven } from '../quoted-given.ts';
+import { quotedGiven, wasGiven } from '../quoted-given.ts';
 import { isData, ownValue } from './data.ts';
 
 /** Takes a sentence that names the field, what was given and what it can be. */
@@ -128,7 +128,7 @@ export const record =
   <F extends Fields, B extends Fields = Record<never, never>>(fields: F, besides?: B): Reader<Whole<F, B>> =>
   (given, what, tell) => {
     if (!isData(given)) return void tell(wasGiven(what, given, 'it can be a record.'));
-    const has = Object.entries(besides ?? {}).filter(([name]) => Object.hasOwn(given, name));
+    const has = Object.entries(besides ?? {}).filter(([name]) => ownValue(given, name) !== undefined);
     const read = [...Object.entries(fields), ...has].map(([name, field]) => [name, field(ownValue(given, name), what === '' ? name : `${what}, ${name}`, tell)]); // prettier-ignore
     return read.some(([, value]) => value === undefined) ? undefined : (Object.fromEntries(read) as Whole<F, B>); // prettier-ignore
   };
@@ -143,7 +143,7 @@ export const withNoOther =
     const odd = isData(given) ? Object.keys(given).find((key) => !keys.includes(key)) : undefined;
     return odd === undefined
       ? read(given, what, tell)
-      : void tell(wasGiven(what, odd, 'it has nothing of that name.'));
+      : void tell(`${what && `${what}: `}“${quotedGiven(odd)}” is nothing that is known of it.`);
   };
 
 /**
@@ -175,6 +175,12 @@ export const recordByKind =
     const read = kinds[kind]!(given, what, tell);
     return read && ({ [by]: kind, ...read } as OneKind<B, K>);
   };
+
+/**
+ * True of what a reader can read.
+ * @example [canRead(number(0, 9), 4), canRead(number(0, 9), 12)] // [true, false] (within, and above)
+ */
+export const canRead = <T>(read: Reader<T>, given: unknown): given is T => quietly(read, given) !== undefined;
 
 /**
  * Everything under a key of some form, as far as it can be read, and how many of its entries cannot be.
