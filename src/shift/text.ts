@@ -3,7 +3,6 @@ import { jsonIn } from '../core/reading/data.ts';
 import { also, called, list, readAs, number, oneOf, only, record, text, whole, closedRecord, withNoOther, type Reader } from '../core/reading/given.ts'; // prettier-ignore
 import type { Logged } from '../core/shift/course.ts';
 import { litres20, strength } from '../core/quantity.ts';
-import { plainName } from '../house/name.ts';
 import type { KeptShift } from './kept.ts';
 import { isSeed, ROUNDS_OF_SHIFT, SEEDS } from './seed.ts';
 
@@ -21,12 +20,6 @@ export const spiritFrom = (least: number) =>
     volume: readAs(number(least, 400_000), litres20),
     strength: readAs(number(0, 96), strength),
   });
-
-/** The name of the house that a shift is of. */
-export const houseName = only<string>(
-  (given) => typeof given === 'string' && given !== '' && plainName(given) === given,
-  'it can be a name on one line.',
-);
 
 /** Points that a round made. */
 export const points = called('Points', whole(0, 100));

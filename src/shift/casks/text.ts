@@ -1,7 +1,8 @@
 // A shift of two casks as text, version 1: its house, its actions and its fillings.
 import { called, oneOf, record, recordByKind, whole, closedRecord } from '../../core/reading/given.ts';
 import { casksCourse, which } from '../../core/shift/casks/course.ts';
-import { decodeKept, doneInAny, encodeKept, houseName, numbersWithin, plainly, points, type TextForm } from '../text.ts'; // prettier-ignore
+import { houseName } from '../../house/name.ts';
+import { decodeKept, doneInAny, encodeKept, numbersWithin, plainly, points, type TextForm } from '../text.ts'; // prettier-ignore
 import type { CasksShift } from './shift.ts';
 
 const figures = { strength: [20, 80], indrink: [0, 20], loss: [0, 30], humidity: [0, 100], steady: [0, 80], residue: [0, 50], filter: [0, 100], bottle: [1, 1000], bottled: [10, 80] } as const; // prettier-ignore

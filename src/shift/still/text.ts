@@ -3,7 +3,8 @@ import { called, readAs, number, oneOf, record, recordByKind, closedRecord, type
 import { stillCourse } from '../../core/shift/still/act.ts';
 import { kilopascals, litres20, share, strength } from '../../core/quantity.ts';
 import type { ForeshotsEnd } from '../../core/distilling/cuts.ts';
-import { decodeKept, doneInAny, encodeKept, houseName, plainly, points, spiritFrom, toMark, type TextForm } from '../text.ts'; // prettier-ignore
+import { houseName } from '../../house/name.ts';
+import { decodeKept, doneInAny, encodeKept, plainly, points, spiritFrom, toMark, type TextForm } from '../text.ts'; // prettier-ignore
 import type { StillShift } from './shift.ts';
 
 const strengths = (name: string, low: number, high: number) => called(name, readAs(number(low, high), strength)); // prettier-ignore

@@ -1,7 +1,8 @@
 // A shift at a mash tun as text, version 2, which has what the grains keep: its house, its actions and its rounds.
 import { oneOf, record, recordByKind, closedRecord } from '../../core/reading/given.ts';
 import { LIQUOR_RANGE, runsTo, tunCourse } from '../../core/shift/tun/act.ts';
-import { decodeKept, doneInAny, encodeKept, houseName, numbersWithin, plainly, points, toHalves, toMark, type TextForm } from '../text.ts'; // prettier-ignore
+import { houseName } from '../../house/name.ts';
+import { decodeKept, doneInAny, encodeKept, numbersWithin, plainly, points, toHalves, toMark, type TextForm } from '../text.ts'; // prettier-ignore
 import type { TunShift } from './shift.ts';
 
 const figures = { malt: [10, 100_000], moisture: [0, 8], extract: [50, 90], ratio: [1, 10], mash: [50, 75], second: [50, 100], last: [50, 100], collects: [20, 500_000], kept: [0.01, 10] } as const; // prettier-ignore

@@ -1,7 +1,8 @@
 // A shift at a washback as text, version 1: its house, its actions and its rounds.
 import { number, oneOf, record, recordByKind, closedRecord } from '../../core/reading/given.ts';
 import { COOLER_RANGE, washbackCourse } from '../../core/shift/washback/act.ts';
-import { decodeKept, doneInAny, encodeKept, houseName, numbersWithin, plainly, points, spiritFrom, toHalves, toMark, type TextForm } from '../text.ts'; // prettier-ignore
+import { houseName } from '../../house/name.ts';
+import { decodeKept, doneInAny, encodeKept, numbersWithin, plainly, points, spiritFrom, toHalves, toMark, type TextForm } from '../text.ts'; // prettier-ignore
 import type { WashbackShift } from './shift.ts';
 
 const figures = { volume: [50, 200_000], gravity: [1.01, 1.12], final: [0.98, 1.1], hours: [24, 150], set: [5, 35], yeast: [0.01, 5000] } as const; // prettier-ignore
