@@ -28,7 +28,7 @@ const unknownNow = (): readonly NumberName[] =>
 const [unknown, setUnknown] = createSignal<readonly NumberName[]>([]);
 const [hanging, setHanging] = createSignal<Hanging>(NONE);
 
-/** Looks at what hangs on each figure that is not known, one figure at a time, when the browser has time. A page of a house that is known whole does not fetch what that takes. */
+/** Looks at what hangs on each figure that is not known, one figure at a time, once the hand rests. A page of a house that is known whole does not fetch what that takes. */
 function lookAnew(): void {
   const [house, figures] = untrack(() => [liveHouse(), unknown()] as const);
   if (figures.length === 0) return void setHanging(NONE);

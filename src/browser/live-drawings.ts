@@ -28,6 +28,6 @@ createRoot(() => {
   createEffect(() => {
     if (!isLineReady()) return; // what is built stands until this house’s line is there
     isUntouched &&= liveHouse() === builtInHouse;
-    if (!isUntouched) whenIdle(set, true);
+    if (!isUntouched) whenIdle(set);
   });
 });

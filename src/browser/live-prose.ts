@@ -77,27 +77,17 @@ createRoot(() => {
     for (const element of figures) setFigure(element, line);
     for (const sentence of sentences) setSentence(sentence, line);
   };
-  const inSight = new Set<Element>();
-  const setInSight = () => {
-    const line = liveLine();
-    for (const element of figures) if (inSight.has(element)) setFigure(element, line);
-    for (const sentence of sentences) if (inSight.has(sentence)) setSentence(sentence, line);
-  };
-  let isWatched = false;
-  const watcher = new IntersectionObserver((entries) => {
-    isWatched = true;
-    for (const { target, isIntersecting } of entries) inSight[isIntersecting ? 'add' : 'delete'](target);
-  });
+  let isOpen = false;
   let isUntouched = true;
   createEffect(() => {
     liveHanging();
     if (!isLineReady()) return; // what is built stands until this house’s line is there
+    const opens = !isOpen; // with a house of its own it is set at once
+    isOpen = true;
     const isAsGiven = liveHouse() === builtInHouse && liveUnknown().unknown === 0; // followed also once it was touched
     isUntouched &&= isAsGiven;
     if (isUntouched) return; // nothing to set, so nothing to compute
-    if (!isWatched) return setAll(); // where they stand is not known yet
-    whenIdle(setInSight, true);
-    whenIdle(setAll);
+    if (opens) setAll();
+    else whenIdle(setAll);
   });
-  for (const element of [...figures, ...sentences]) watcher.observe(element);
 });

@@ -28,5 +28,5 @@ export function quotedGiven(given: unknown): string {
 export function wasGiven(label: string | undefined, given: unknown, can: string, why?: string): string {
   const text = quotedGiven(given);
   const what = text === '' ? 'nothing was given' : `“${text}” was given`;
-  return `${label === undefined ? '' : `${label}: `}${what}${why === undefined ? '' : `, ${why}`}; ${can}`;
+  return `${label ? `${label}: ` : ''}${what}${why === undefined ? '' : `, ${why}`}; ${can}`;
 }

@@ -120,7 +120,9 @@ export const facts = {
 
 export type FactId = keyof typeof facts;
 export const factIds = Object.keys(facts) as readonly FactId[];
+/** What is asked of a fact, and what it can be. */
 export const factKind = (id: FactId): FactKind => facts[id];
+/** True of the id of a fact that this handbook keeps. */
 export const isFactId = (id: unknown): id is FactId => typeof id === 'string' && Object.hasOwn(facts, id);
 
 /** A fact as it is given: one of its choices or its ppm, the house's own words, or both. */

@@ -1,5 +1,6 @@
 // The name of a house: one line of letters and signs, whatever a file, a link or a field gives.
 import { quotedGiven, UNSEEN } from '../core/quoted-given.ts';
+import { canRead, text } from '../core/reading/given.ts';
 
 const LONGEST = 80; // UTF-16 units
 const LONGEST_READ = 100_000; // UTF-16 units of a text that are looked at, what is left out among them
@@ -25,9 +26,16 @@ export function plainName(text: string): string {
 /** A name that an older build let pass, told from one that reads the same. */
 export const visibleName = (name: string): string => name.replace(UNSEEN, '\ufffd');
 
+/** Reads the name of a house that can stand as it is given. */
+export const houseName = text(
+  LONGEST,
+  (given) => given !== '' && plainName(given) === given,
+  'it can be a name on one line.',
+);
+
 /** What is wrong with a name, or nothing. */
 export function nameProblem(given: unknown): string | undefined {
-  if (typeof given === 'string' && given !== '' && plainName(given) === given) return undefined;
+  if (canRead(houseName, given)) return undefined;
   const what = quotedGiven(given) === '' ? 'nothing' : `“${quotedGiven(given)}”`;
   return `The name of the house: ${what} was given; it can have up to ${LONGEST} characters on one line, at least one of them a letter or sign, and none that cannot be seen.`;
 }

@@ -32,6 +32,7 @@ export const textSchema = (title: string, maxLength: number): Schema => ({
   maxLength,
 });
 
+/** A list of things of one form, `minItems` to `maxItems` of them. */
 export const listSchema = (items: Schema, maxItems: number, minItems = 0): Schema => ({
   type: 'array',
   items,
@@ -39,6 +40,7 @@ export const listSchema = (items: Schema, maxItems: number, minItems = 0): Schem
   ...(minItems > 0 && { minItems }),
 });
 
+/** A record with these fields and no other. */
 export const objectSchema = (properties: Schema, more: Schema = {}): Schema => ({
   type: 'object',
   properties,

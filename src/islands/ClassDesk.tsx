@@ -11,9 +11,8 @@ import { AlikeAsked } from './ClassAlike.tsx';
 import { ClassPeople } from './ClassPeople.tsx';
 import { ClassResults } from './ClassResults.tsx';
 import type { TaskNames } from './ClassRecord.tsx';
-import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
-import { textOfFile } from './open-file.ts';
+import { TextFileField } from './TextFileField.tsx';
 import { saveFile } from './save-file.ts';
 
 const ClassConfuses = lazy(() =>
@@ -91,11 +90,9 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
     setSaid('');
     setAsked({ record, part });
   };
-  const open = async (file: File | undefined) => {
-    if (!file) return;
-    const text = await textOfFile(file, LONGEST_BOOK, 'a class book');
-    if (!('problem' in text) && text.text.slice(0, 1000).includes(OBSERVED)) return openRecord(text.text);
-    const read = 'problem' in text ? text.problem : readBook(text.text);
+  const open = (text: string) => {
+    if (text.slice(0, 1000).includes(OBSERVED)) return void openRecord(text);
+    const read = readBook(text);
     if (typeof read === 'string') return void setSaid(read);
     const isSame = read.book.id === book().id;
     change(isSame ? withJoinedFollowed(joinedBooks(book(), read.book)) : read.book);
@@ -137,15 +134,15 @@ export default function ClassDesk(props: { readonly list: string; readonly tasks
               ))}
             </select>
           </div>
-          <div class="field">
-            <FileField
-              id="class-file"
-              label="Open a class book, or a record of observed tasks"
-              accept=".json,application/json"
-              saidBy="class-said"
-              open={open}
-            />
-          </div>
+          <TextFileField
+            id="class-file"
+            label="Open a class book, or a record of observed tasks"
+            most={LONGEST_BOOK}
+            what="a class book"
+            saidBy="class-said"
+            take={open}
+            tell={setSaid}
+          />
         </form>
         <p class="actions">
           <button type="button" onClick={save}>

@@ -5,7 +5,7 @@ export function FileField(props: {
   readonly label: string;
   readonly accept: string;
   /** The id of the sentence that says what came of it. */
-  readonly saidBy?: string;
+  readonly saidBy?: string | undefined;
   readonly disabled?: boolean;
   readonly open: (file: File | undefined) => unknown;
 }) {

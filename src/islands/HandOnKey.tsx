@@ -2,9 +2,7 @@
 import { Show } from 'solid-js';
 import { readKey, withAllReleased, type OwnKey } from '../handing/own-key.ts';
 import { isKeySound, publicOf } from '../handing/signing.ts';
-import { quotedGiven } from '../core/quoted-given.ts';
-import { FileField } from './FileField.tsx';
-import { textOfFile } from './open-file.ts';
+import { TextFileField } from './TextFileField.tsx';
 
 const BIGGEST_KEY = 100_000; // bytes of a key's file; a key needs about 400, and each house released 40 more
 
@@ -17,13 +15,9 @@ export function HandOnKey(props: {
   readonly save: () => string;
   readonly say: (sentence: string) => void;
 }) {
-  const open = async (file: File | undefined) => {
-    if (!file) return;
-    const read = await textOfFile(file, BIGGEST_KEY, 'a key’s file');
-    if ('problem' in read) return props.say(read.problem);
-    const reading = readKey(read.text);
-    if ('problem' in reading)
-      return props.say(`${quotedGiven(file.name)}: ${reading.problem} Nothing was changed.`);
+  const open = async (text: string, file: string) => {
+    const reading = readKey(text);
+    if ('problem' in reading) return props.say(`${file}: ${reading.problem} Nothing was changed.`);
     const { own } = reading;
     const now = props.own;
     if (now && publicOf(now.key) !== publicOf(own.key))
@@ -31,7 +25,7 @@ export function HandOnKey(props: {
         `This browser signs as ${now.signer} with another key. Take that one out first; nothing was changed.`,
       );
     if (!(await isKeySound(own.key)))
-      return props.say(`${quotedGiven(file.name)}: The key in the file is damaged. Nothing was changed.`);
+      return props.say(`${file}: The key in the file is damaged. Nothing was changed.`);
     props.take(now ? withAllReleased(own, now.released) : own, `You sign as ${own.signer}.`);
   };
 
@@ -42,16 +36,16 @@ export function HandOnKey(props: {
         The key is in this browser only; without it nobody, you neither, can sign as before. Keep a copy of it
         where you keep the keys of the house: <b>whoever has that file can sign in your name.</b>
       </p>
-      <div class="field">
-        <FileField
-          id="hand-on-key"
-          label="Open my key from a file"
-          accept=".json,application/json"
-          saidBy="hand-on-sign-said"
-          disabled={!props.isReady}
-          open={open}
-        />
-      </div>
+      <TextFileField
+        id="hand-on-key"
+        label="Open my key from a file"
+        most={BIGGEST_KEY}
+        what="a key’s file"
+        saidBy="hand-on-sign-said"
+        disabled={!props.isReady}
+        take={open}
+        tell={props.say}
+      />
       <Show when={props.own}>
         <p class="actions">
           <button

@@ -1,15 +1,13 @@
 // Opens what was handed on: says who signed it, whether that is the same as before, and which release it is.
 import { createSignal, Show } from 'solid-js';
-import { quotedGiven } from '../core/quoted-given.ts';
 import { BIGGEST_FILE } from '../handing/envelope.ts';
 import { openFile, type OpenedFile } from '../handing/open-file.ts';
 import { problemsOfParts } from '../house/parts/index.ts';
 import { loadHouse } from '../browser/shelf-store.ts';
 import { useHouse } from '../browser/house-store.ts';
-import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
 import type { HandedOn } from './HandedOn.tsx';
-import { textOfFile } from './open-file.ts';
+import { TextFileField } from './TextFileField.tsx';
 
 const NOT_HERE =
   'The part of this page that opens a release did not come, so nothing was changed. Load the page again.';
@@ -23,39 +21,38 @@ export function HandOnOpen() {
   const [undo, setUndo] = createSignal<() => string>();
   let saying: HTMLParagraphElement | undefined;
 
-  const open = async (file: File | undefined) => {
-    if (!file) return;
+  const say = (sentence?: string) => {
     setFound(undefined);
-    setSaid(undefined);
     setUndo(undefined);
-    const read = await textOfFile(file, BIGGEST_FILE, 'what is handed on');
-    if ('problem' in read) return void setSaid(read.problem);
-    const what = await openFile(read.text);
+    setSaid(sentence);
+  };
+  const open = async (text: string, file: string) => {
+    say();
+    const what = await openFile(text);
     if ('signed' in what) {
       const part = await import('./HandedOn.tsx').catch(() => undefined); // what puts a release together is fetched for one alone
       return void (part ? setFound({ ...what, as: part.HandedOn }) : setSaid(NOT_HERE));
     }
-    if ('problem' in what)
-      return void setSaid(`${quotedGiven(file.name)}: ${what.problem} Nothing was changed here.`);
+    if ('problem' in what) return void setSaid(`${file}: ${what.problem} Nothing was changed here.`);
     const wrong = loadHouse(what.plain, problemsOfParts);
     setSaid(
       wrong.length === 0
-        ? `${name()} is open, from ${quotedGiven(file.name)}. Nobody has signed it.`
-        : `${quotedGiven(file.name)}: ${wrong.join(' ')}`,
+        ? `${name()} is open, from ${file}. Nobody has signed it.`
+        : `${file}: ${wrong.join(' ')}`,
     );
   };
   return (
     <section class="calculator hand-on" aria-labelledby="hand-on-open">
       <h2 id="hand-on-open">Open a house from a file</h2>
-      <div class="field">
-        <FileField
-          id="house-file"
-          label="A file, signed or not"
-          accept=".json,application/json"
-          saidBy="hand-on-open-said"
-          open={open}
-        />
-      </div>
+      <TextFileField
+        id="house-file"
+        label="A file, signed or not"
+        most={BIGGEST_FILE}
+        what="what is handed on"
+        saidBy="hand-on-open-said"
+        take={open}
+        tell={say}
+      />
       <Show when={found()} keyed>
         {(now) => (
           <now.as

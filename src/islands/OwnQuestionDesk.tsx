@@ -2,7 +2,6 @@
 import { createSignal, For, onMount, Show } from 'solid-js';
 import { formatNumber } from '../core/format.ts';
 import { keepTogether } from '../core/keep-together.ts';
-import { quotedGiven } from '../core/quoted-given.ts';
 import { draw } from '../exercises/draw.ts';
 import { bankText, LONGEST_BANK, readBank, withQuestions } from '../exercises/own/bank-file.ts';
 import { draftOf, freshDraft, questionOf, type Draft } from '../exercises/own/draft.ts';
@@ -14,10 +13,9 @@ import { isChoiceQuestion, isNumberQuestion, type Question } from '../exercises/
 import { topicTitles } from '../exercises/topics.ts';
 import { allowedBy, answerInWords } from '../exercises/wording.ts';
 import { builtInHouse } from '../house/figures.ts';
-import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
 import { Lettered } from './PaperQuestion.tsx';
-import { textOfFile } from './open-file.ts';
+import { TextFileField } from './TextFileField.tsx';
 import { keepBank, keptBank } from './own-kept.ts';
 import { isWrittenKey, keepWritten, keptWritten } from './own-written-kept.ts';
 import { OwnQuestionForm } from './OwnQuestionForm.tsx';
@@ -110,10 +108,8 @@ export default function OwnQuestionDesk() {
     setSaid(`“${question.title}” stands in the form. Sheets that ask it already go on asking it as it was.`);
     focusAfter(event, () => form);
   };
-  const open = async (file: File | undefined) => {
-    if (!file) return;
-    const text = await textOfFile(file, LONGEST_BANK, 'a file of questions');
-    const read = 'problem' in text ? text.problem : readBank(text.text);
+  const open = (text: string, file: string) => {
+    const read = readBank(text);
     if (typeof read === 'string') return void setSaid(read);
     const unsound = read.filter((each) => !proofOfQuestion(each).isSound);
     const fit = read.filter((each) => !unsound.includes(each));
@@ -121,7 +117,7 @@ export default function OwnQuestionDesk() {
     const next = withQuestions(before, fit, freshId);
     take(
       next,
-      `${next.length - before.length} of ${read.length} questions of ${quotedGiven(file.name)} are new and in your bank.${unsound.length > 0 ? ` Not taken, as they are not sound: ${unsound.map(({ title }) => `“${title}”`).join(', ')}.` : ''}`,
+      `${next.length - before.length} of ${read.length} questions of ${file} are new and in your bank.${unsound.length > 0 ? ` Not taken, as they are not sound: ${unsound.map(({ title }) => `“${title}”`).join(', ')}.` : ''}`,
     );
   };
 
@@ -193,7 +189,7 @@ export default function OwnQuestionDesk() {
             </button>
           </p>
         </Show>
-        <p role="status" tabindex="-1" ref={saying}>
+        <p id="own-question-said" role="status" tabindex="-1" ref={saying}>
           {said()}
         </p>
       </section>
@@ -249,14 +245,15 @@ export default function OwnQuestionDesk() {
             </button>
           </p>
         </Show>
-        <div class="field">
-          <FileField
-            id="own-bank-file"
-            label="Take in questions from a file"
-            accept=".json,application/json"
-            open={open}
-          />
-        </div>
+        <TextFileField
+          id="own-bank-file"
+          label="Take in questions from a file"
+          most={LONGEST_BANK}
+          what="a file of questions"
+          saidBy="own-question-said"
+          take={open}
+          tell={setSaid}
+        />
       </section>
     </>
   );

@@ -4,8 +4,7 @@ import { afterFrame } from '../browser/defer.ts';
 import { freshKey, houseOfOwn, type OwnSheet } from '../exercises/own/own-sheet.ts';
 import { LONGEST_OWN_SHEET, readOwnSheet } from '../exercises/own/own-text.ts';
 import { useAnnouncement } from './announce.ts';
-import { FileField } from './FileField.tsx';
-import { textOfFile } from './open-file.ts';
+import { TextFileField } from './TextFileField.tsx';
 import { readOwnLink } from './own-address.ts';
 import { isDraftKey, keepSheet, keptBank, keptDraft, keptSheets } from './own-kept.ts';
 import { blankSheet, useDrawnOwnSheet } from './own-sheet-drawn.ts';
@@ -109,19 +108,15 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
           }}
           saying={() => saying}
         />
-        <div class="field">
-          <FileField
-            id="own-sheet-file"
-            label="Open a sheet from a file"
-            accept=".json,application/json"
-            saidBy="own-said"
-            open={async (file) => {
-              if (!file) return;
-              const read = await textOfFile(file, LONGEST_OWN_SHEET, 'a sheet');
-              openSheet('problem' in read ? read.problem : readOwnSheet(read.text), 'the file');
-            }}
-          />
-        </div>
+        <TextFileField
+          id="own-sheet-file"
+          label="Open a sheet from a file"
+          most={LONGEST_OWN_SHEET}
+          what="a sheet"
+          saidBy="own-said"
+          take={(text) => openSheet(readOwnSheet(text), 'the file')}
+          tell={setSaid}
+        />
         <p id="own-said" role="status" tabindex="-1" ref={saying}>
           {said()}
         </p>

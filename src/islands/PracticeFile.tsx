@@ -1,9 +1,7 @@
 // Practice kept by its reader: saved to a file, or opened from one, on another machine.
 import { createSignal, For } from 'solid-js';
 import { loadProgress, practiceKeptAside, useProgress } from '../browser/progress-store.ts';
-import { quotedGiven } from '../core/quoted-given.ts';
-import { FileField } from './FileField.tsx';
-import { textOfFile } from './open-file.ts';
+import { TextFileField } from './TextFileField.tsx';
 import { saveFile } from './save-file.ts';
 
 const BIGGEST_FILE = 1_000_000; // bytes of a file that is still opened
@@ -14,16 +12,9 @@ export function PracticeFile(props: {
 }) {
   const { mounted, text } = useProgress();
   const [said, setSaid] = createSignal('');
-  const load = async (file: File | undefined) => {
-    if (!file) return;
-    const read = await textOfFile(file, BIGGEST_FILE, 'a file of practice');
-    if ('problem' in read) return void setSaid(read.problem);
-    const wrong = loadProgress(read.text);
-    setSaid(
-      wrong.length === 0
-        ? `Your practice is read from ${quotedGiven(file.name)}.`
-        : `${quotedGiven(file.name)}: ${wrong.join(' ')}`,
-    );
+  const load = (given: string, name: string) => {
+    const wrong = loadProgress(given);
+    setSaid(wrong.length === 0 ? `Your practice is read from ${name}.` : `${name}: ${wrong.join(' ')}`);
     props.opened();
   };
   return (
@@ -47,18 +38,15 @@ export function PracticeFile(props: {
           )}
         </For>
       </p>
-      <div class="field">
-        <FileField
-          id="practice-file"
-          label="Open practice from a file"
-          accept=".json,application/json"
-          saidBy="practice-file-said"
-          open={load}
-        />
-      </div>
-      <p role="status" id="practice-file-said">
-        {said()}
-      </p>
+      <TextFileField
+        id="practice-file"
+        label="Open practice from a file"
+        most={BIGGEST_FILE}
+        what="a file of practice"
+        said={said()}
+        take={load}
+        tell={setSaid}
+      />
     </section>
   );
 }

@@ -12,10 +12,9 @@ import { pointsOf } from '../exercises/verdict.ts';
 import { unsealed } from '../handing/sealing.ts';
 import type { SecretKey } from '../handing/signing.ts';
 import { fromBase64url } from '../house/base64url.ts';
-import { FileField } from './FileField.tsx';
 import { keptNameList } from './handed-list.ts';
 import { fetchMarker } from './fetched-marker.ts';
-import { textOfFile } from './open-file.ts';
+import { TextFileField } from './TextFileField.tsx';
 import { timeText } from './own-taken.ts';
 import { saveFile } from './save-file.ts';
 import { readSealedLink } from './sealed-address.ts';
@@ -161,20 +160,15 @@ export function SealedBack(props: { readonly key: SecretKey; readonly list: stri
           Open and mark them
         </button>
       </p>
-      <div class="field">
-        <FileField
-          id="sealed-sheet-file"
-          label="A sealed sheet that is not kept here"
-          accept=".json,application/json"
-          saidBy="sealed-back-said"
-          open={async (file) => {
-            if (!file) return;
-            const text = await textOfFile(file, LONGEST_SEALED, 'a sealed sheet');
-            if ('problem' in text) setSaid(text.problem);
-            else await takeSheet((await readSealedLink(text.text)) ?? readSealed(text.text));
-          }}
-        />
-      </div>
+      <TextFileField
+        id="sealed-sheet-file"
+        label="A sealed sheet that is not kept here"
+        most={LONGEST_SEALED}
+        what="a sealed sheet"
+        saidBy="sealed-back-said"
+        take={async (text) => takeSheet((await readSealedLink(text)) ?? readSealed(text))}
+        tell={setSaid}
+      />
       <div id="sealed-notes" role="status">
         <For each={notes()}>{(note) => <p>{note}</p>}</For>
       </div>

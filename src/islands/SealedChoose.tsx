@@ -1,7 +1,6 @@
 // Chooses a sheet to be sealed, with a title, a time and a pass mark where it has none.
 import { createSignal, For, Show } from 'solid-js';
-import { FileField } from './FileField.tsx';
-import { textOfFile } from './open-file.ts';
+import { TextFileField } from './TextFileField.tsx';
 import type { SheetToSeal } from './sealed-source.ts';
 
 const LONGEST_OWN = 400_000; // bytes of a sheet's file that are read, as own-text.ts has it
@@ -89,25 +88,23 @@ export function SealedChoose(props: {
           />
         </div>
       </Show>
-      <div class="field">
-        <FileField
-          id="sealed-own-file"
-          label="Or a sheet of your own from a file"
-          accept=".json,application/json"
-          saidBy="sealed-said"
-          open={async (file) => {
-            if (!file) return;
-            const text = await textOfFile(file, LONGEST_OWN, 'a sheet');
-            const { readOwnSheet } = await import('../exercises/own/own-text.ts');
-            const read = 'problem' in text ? text.problem : readOwnSheet(text.text);
-            if (typeof read === 'string') return props.say(read);
-            choose({ own: read });
-            props.say(
-              `“${read.title || 'A sheet'}” is read from the file. It is sealed when you press the button.`,
-            );
-          }}
-        />
-      </div>
+      <TextFileField
+        id="sealed-own-file"
+        label="Or a sheet of your own from a file"
+        most={LONGEST_OWN}
+        what="a sheet"
+        saidBy="sealed-said"
+        take={async (text) => {
+          const { readOwnSheet } = await import('../exercises/own/own-text.ts');
+          const read = readOwnSheet(text);
+          if (typeof read === 'string') return props.say(read);
+          choose({ own: read });
+          props.say(
+            `“${read.title || 'A sheet'}” is read from the file. It is sealed when you press the button.`,
+          );
+        }}
+        tell={props.say}
+      />
       <Show when={about()?.minutes === 0}>
         <RuleField
           id="sealed-minutes"

@@ -2,13 +2,14 @@
 import { createSignal, onMount, Show } from 'solid-js';
 import { isSealKeySound, makeSealKey, readSealKey, sealKeyText } from '../handing/sealing.ts';
 import { canSign, keyFingerprint, publicOf, type SecretKey } from '../handing/signing.ts';
-import { FileField } from './FileField.tsx';
-import { textOfFile } from './open-file.ts';
+import { TextFileField } from './TextFileField.tsx';
 import { saveFile } from './save-file.ts';
 import { isKeptKey, keepSealKey, keptSealKey } from './seal-kept.ts';
 import { isSheetToSeal } from './sealed-address.ts';
 import { SealedBack } from './SealedBack.tsx';
 import { SealedMake } from './SealedMake.tsx';
+
+const BIGGEST_KEY = 10_000; // bytes of a key's file; a key needs about 400
 
 export default function SealedDesk(props: { readonly list: string }) {
   const [key, setKey] = createSignal<SecretKey>();
@@ -49,29 +50,27 @@ export default function SealedDesk(props: { readonly list: string }) {
             where no trainee comes. On another machine you need this file and the file of the sealed sheet.
           </p>
         </Show>
-        <div class="field">
-          <FileField
-            id="sealed-key-file"
-            label="Open a key from a file"
-            accept=".json,application/json"
-            saidBy="sealed-key-said"
-            open={async (file) => {
-              if (!file) return;
-              const text = await textOfFile(file, 10_000, 'a key');
-              const read = 'problem' in text ? text.problem : readSealKey(text.text);
-              if (typeof read === 'string') setSaid(read);
-              else
-                await takeKey(
-                  read,
-                  isKeptKey(read)
-                    ? 'This is the key that is here already; nothing has changed.'
-                    : key()
-                      ? 'The key is open. The one that was here before is set aside in this browser.'
-                      : 'The key is open.',
-                );
-            }}
-          />
-        </div>
+        <TextFileField
+          id="sealed-key-file"
+          label="Open a key from a file"
+          most={BIGGEST_KEY}
+          what="a key"
+          saidBy="sealed-key-said"
+          take={async (text) => {
+            const read = readSealKey(text);
+            if (typeof read === 'string') setSaid(read);
+            else
+              await takeKey(
+                read,
+                isKeptKey(read)
+                  ? 'This is the key that is here already; nothing has changed.'
+                  : key()
+                    ? 'The key is open. The one that was here before is set aside in this browser.'
+                    : 'The key is open.',
+              );
+          }}
+          tell={setSaid}
+        />
         <p class="actions">
           <Show
             when={key()}

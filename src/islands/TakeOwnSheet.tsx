@@ -9,14 +9,13 @@ import { isNumberQuestion } from '../exercises/question.ts';
 import { newsOf } from '../exercises/sheet-news.ts';
 import { pointsOf, type Mark } from '../exercises/verdict.ts';
 import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
-import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
 import { handedInHere, type HandedIn } from './handed-in-here.ts';
 import { HandIn } from './HandIn.tsx';
 import { fetchMarker, markerHere } from './fetched-marker.ts';
 import { NumberField } from './NumberField.tsx';
 import { OtherVersion } from './OtherVersion.tsx';
-import { textOfFile } from './open-file.ts';
+import { TextFileField } from './TextFileField.tsx';
 import { readOwnLink } from './own-address.ts';
 import { localDay, readTaken, freshTaken, type TakenOwnSheet } from './own-taken.ts';
 import { kindsById } from './own-kinds.ts';
@@ -152,22 +151,19 @@ export default function TakeOwnSheet(props: { readonly list: string }) {
       <Show when={ready() && !sheet()}>
         <div class="calculator">
           <p>This page opens a sheet from the link, or the file, that your trainer gave you.</p>
-          <div class="field">
-            <FileField
-              id="take-own-file"
-              label="A sheet from a file"
-              accept=".json,application/json"
-              open={async (file) => {
-                if (!file) return;
-                const text = await textOfFile(file, LONGEST_OWN_SHEET, 'a sheet');
-                const found = 'problem' in text ? text.problem : readOwnSheet(text.text);
-                if (typeof found === 'string') setProblem(found);
-                else if (found.notes === undefined)
-                  setProblem('This sheet was not drawn before it was saved.');
-                else take(found);
-              }}
-            />
-          </div>
+          <TextFileField
+            id="take-own-file"
+            label="A sheet from a file"
+            most={LONGEST_OWN_SHEET}
+            what="a sheet"
+            take={(text) => {
+              const found = readOwnSheet(text);
+              if (typeof found === 'string') setProblem(found);
+              else if (found.notes === undefined) setProblem('This sheet was not drawn before it was saved.');
+              else take(found);
+            }}
+            tell={setProblem}
+          />
         </div>
       </Show>
       <Show when={other()}>

@@ -9,11 +9,10 @@ import { canSign } from '../handing/signing.ts';
 import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { toBase64url } from '../house/base64url.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
-import { FileField } from './FileField.tsx';
 import { focusAfter } from './focus-after.ts';
 import { handedInHere, type HandedIn } from './handed-in-here.ts';
 import { HandIn } from './HandIn.tsx';
-import { textOfFile } from './open-file.ts';
+import { TextFileField } from './TextFileField.tsx';
 import { OtherVersion } from './OtherVersion.tsx';
 import { localDay, freshTaken, readTaken, timeText, type TakenOwnSheet } from './own-taken.ts';
 import { saveFile } from './save-file.ts';
@@ -196,18 +195,14 @@ export default function TakeSealed() {
       <Show when={ready() && !sheet()}>
         <div class="calculator">
           <p>This page opens a sealed sheet from the link, or the file, that your trainer gave you.</p>
-          <div class="field">
-            <FileField
-              id="take-sealed-file"
-              label="A sealed sheet from a file"
-              accept=".json,application/json"
-              open={async (file) => {
-                if (!file) return;
-                const text = await textOfFile(file, LONGEST_SEALED, 'a sealed sheet');
-                take('problem' in text ? text.problem : readSealed(text.text));
-              }}
-            />
-          </div>
+          <TextFileField
+            id="take-sealed-file"
+            label="A sealed sheet from a file"
+            most={LONGEST_SEALED}
+            what="a sealed sheet"
+            take={(text) => take(readSealed(text))}
+            tell={take}
+          />
         </div>
       </Show>
       <Show when={other()}>

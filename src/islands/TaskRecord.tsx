@@ -1,7 +1,6 @@
 // Tasks seen and questions asked of one person, filled in on a phone, into one record to print and to save.
 import { createSignal, For, onMount, Show } from 'solid-js';
 import { keepTogether } from '../core/keep-together.ts';
-import { quotedGiven } from '../core/quoted-given.ts';
 import { sources } from '../core/sources.ts';
 import { freshRecord, LONGEST_RECORD_LINE, LONGEST_RECORD, particularNames, particulars, readRecord, recordText, recordTotals, type ObservedRecord, type Particular } from '../exercises/observed/record.ts'; // prettier-ignore
 import { modelAnswer, outcomes, type Oral, type TaskOutcome, type Task } from '../exercises/observed/task.ts';
@@ -9,9 +8,8 @@ import { oneLine } from '../exercises/own/one-line.ts';
 import { bookStamp } from '../house/book.ts';
 import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
 import { useHouse } from '../browser/house-store.ts';
-import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
-import { textOfFile } from './open-file.ts';
+import { TextFileField } from './TextFileField.tsx';
 import { printPart } from './print-part.ts';
 import { saveFile } from './save-file.ts';
 import { TaskPaper } from './TaskPaper.tsx';
@@ -70,13 +68,11 @@ export default function TaskRecord(props: TasksOfStage) {
       part ? part.recordIntoClassBook(record()) : 'A part of the book did not come; load the page again.',
     );
   };
-  const open = async (file: File | undefined) => {
-    if (!file) return;
-    const text = await textOfFile(file, LONGEST_RECORD, 'a record');
-    const read = 'problem' in text ? text.problem : readRecord(text.text, props.stage);
+  const open = (text: string, file: string) => {
+    const read = readRecord(text, props.stage);
     if (typeof read === 'string') return void setSaid(read);
     change(read);
-    setSaid(`The record from ${quotedGiven(file.name)} is open.`);
+    setSaid(`The record from ${file} is open.`);
   };
   const sum = (ids: readonly string[]) => {
     const of = recordTotals(ids, record());
@@ -190,18 +186,15 @@ export default function TaskRecord(props: TasksOfStage) {
             Begin a new record
           </button>
         </p>
-        <div class="field">
-          <FileField
-            id="observed-file"
-            label="Open a record from a file"
-            accept=".json,application/json"
-            saidBy="observed-said"
-            open={open}
-          />
-        </div>
-        <p id="observed-said" role="status">
-          {said()}
-        </p>
+        <TextFileField
+          id="observed-file"
+          label="Open a record from a file"
+          most={LONGEST_RECORD}
+          what="a record"
+          said={said()}
+          take={open}
+          tell={setSaid}
+        />
       </section>
       <Show when={isPrinting()}>
         <TaskPaper {...props} record={record()} houseName={name()} />

@@ -34,7 +34,7 @@ export function WhatMoved(props: {
   const isOfThis = (trial: Trial | undefined) =>
     trial !== undefined && [props.of].flat().includes(trial.figure);
   createEffect(
-    on(lastTrial, () => (isOfThis(lastTrial()) || isOfThis(told())) && whenIdle(follow, true), {
+    on(lastTrial, () => (isOfThis(lastTrial()) || isOfThis(told())) && whenIdle(follow), {
       defer: true,
     }),
   );

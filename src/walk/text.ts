@@ -1,6 +1,7 @@
 // A walk as text, for the browser and for a file: written in version 1, and read strictly. What cannot be used is told of in a sentence.
 import { isData, jsonIn, ownValue, type Data } from '../core/reading/data.ts';
-import { plainName } from '../house/name.ts';
+import { also, canRead, closedRecord, list, number, oneOf, only, quietly, record, text, whole, written, type Reader } from '../core/reading/given.ts'; // prettier-ignore
+import { houseName, plainName } from '../house/name.ts';
 import { stages, type Stage } from '../house/figures.ts';
 import { quotedGiven, UNSEEN } from '../core/quoted-given.ts';
 import { cardFigures } from '../house/card-figures.ts';
@@ -42,16 +43,15 @@ class Telling {
   }
   /** A whole number between two, or what stands where none is given. */
   whole(what: string, given: unknown, [low, high]: readonly [number, number], usual: number): number {
-    if (given === undefined) return usual;
-    if (Number.isInteger(given) && (given as number) >= low && (given as number) <= high)
-      return given === 0 ? 0 : (given as number);
-    this.tell(`${what}: “${quotedGiven(given)}” is no whole number from ${low} to ${high}; ${usual} stands.`);
-    return usual;
+    const read = quietly(whole(low, high), given);
+    if (read === undefined && given !== undefined)
+      this.tell(`${what}: “${quotedGiven(given)}” is no whole number from ${low} to ${high}; ${usual} stands.`);
+    return read ?? usual;
   }
   /** A text of one or more lines, bounded; what cannot be seen is left out. */
   words(what: string, given: unknown, longest: number): string {
     if (given === undefined) return '';
-    if (typeof given !== 'string') return (this.tell(`${what}: “${quotedGiven(given)}” is no text.`), '');
+    if (!canRead(text(Infinity), given)) return (this.tell(`${what}: “${quotedGiven(given)}” is no text.`), '');
     if (given.length > longest)
       this.tell(`${what}: ${given.length} characters are given, and ${longest} are read.`);
     return given.slice(0, longest).replace(/\p{Cs}$/u, '');
@@ -88,22 +88,27 @@ class Telling {
   }
 } // prettier-ignore
 
+const anyNumber = number(-Number.MAX_VALUE, Number.MAX_VALUE);
+const talkFigure = only<SaidHere['figure']>(isTalkFigure, 'it can be a figure of a talk.');
+const words = (longest: number) => text(longest, (given) => given !== '');
+const anyName = text(Infinity, (given) => plainName(given) !== '');
+const clock = text(Infinity, (given) => minutesOf(given) !== undefined);
+
+const saidHere: Reader<SaidHere> = record({
+  at: whole(0, mostInWalk.text),
+  words: words(mostInWalk.text),
+  figure: talkFigure,
+  value: anyNumber,
+});
+
 function readSaid(telling: Telling, what: string, given: unknown, text: string): readonly SaidHere[] {
+  const standsThere = also(saidHere, ({ at, words }) => text.startsWith(words, at), 'it can stand there.');
   const figures = telling.list(`${what}, figures`, given, mostInWalk.figures).flatMap((each): SaidHere[] => {
-    const said = isData(each) ? each : {};
-    const [at, words, figure, value] = ['at', 'words', 'figure', 'value'].map((key) => ownValue(said, key));
-    const isSound =
-      typeof at === 'number' &&
-      Number.isInteger(at) &&
-      typeof words === 'string' &&
-      words !== '' &&
-      isTalkFigure(figure) &&
-      typeof value === 'number' &&
-      Number.isFinite(value) &&
-      text.startsWith(words, at) &&
-      at >= 0;
-    if (isSound) return [{ at, words, figure, value }];
-    telling.tell(`${what}: “${quotedGiven(words ?? each)}” is no figure that stands there.`);
+    const said = quietly(standsThere, each);
+    if (said) return [said];
+    telling.tell(
+      `${what}: “${quotedGiven(isData(each) ? (ownValue(each, 'words') ?? each) : each)}” is no figure that stands there.`,
+    );
     return [];
   });
   return figures
@@ -117,12 +122,14 @@ interface Left {
   text: number;
 }
 
+const answer = oneOf(['out', 'stays']);
+const leavingOut = closedRecord({}, { adults: answer, long: answer });
+
 /** What was answered when it was proposed to leave a piece out. */
 function readAsked(telling: Telling, what: string, given: unknown): Pick<Piece, 'asked'> {
   if (given === undefined) return {};
-  const answers = isData(given) ? Object.entries(given) : [];
-  const isSound = ([kind, answer]: [string, unknown]) => ['adults', 'long'].includes(kind) && ['out', 'stays'].includes(answer as string); // prettier-ignore
-  if (answers.length > 0 && answers.every(isSound)) return { asked: Object.fromEntries(answers) as NonNullable<Piece['asked']> }; // prettier-ignore
+  const asked = quietly(leavingOut, given);
+  if (asked && Object.keys(asked).length > 0) return { asked };
   telling.tell(`${what}: “${quotedGiven(given)}” is no answer to leaving it out, and it is asked again.`);
   return {};
 }
@@ -135,17 +142,19 @@ function readPiece(telling: Telling, what: string, given: unknown, left: Left): 
   left.pieces--;
   left.text -= text.length;
   const long = ownValue(given, 'long') ?? false;
-  if (typeof long !== 'boolean') telling.tell(`${what}: “${quotedGiven(long)}” does not say whether it is for long walks only; it is told in all.`);
+  if (!canRead(oneOf([true, false]), long)) telling.tell(`${what}: “${quotedGiven(long)}” does not say whether it is for long walks only; it is told in all.`);
   const whom = telling.one<AudienceMark>(`${what}, told to`, ownValue(given, 'whom'), Object.keys(audienceMarks));
   return [{ text, long: long === true, ...(whom ? { whom } : {}), ...readAsked(telling, what, ownValue(given, 'asked')), figures: readSaid(telling, what, ownValue(given, 'figures'), text) }];
 } // prettier-ignore
 
-function readRoom(telling: Telling, number: number, given: unknown, left: Left): readonly Room[] {
-  if (!isData(given)) return (telling.tell(`Room ${number}: “${quotedGiven(given)}” is no room.`), []);
+const askName = written(/^[a-z0-9-]{1,200}$/);
+
+function readRoom(telling: Telling, at: number, given: unknown, left: Left): readonly Room[] {
+  if (!isData(given)) return (telling.tell(`Room ${at}: “${quotedGiven(given)}” is no room.`), []);
   const named = ownValue(given, 'name');
-  const name = (typeof named === 'string' && plainName(named)) || `Room ${number}`;
+  const name = plainName(quietly(anyName, named) ?? '') || `Room ${at}`;
   if (name !== named)
-    telling.tell(`Room ${number}: “${quotedGiven(named)}” is no name for a room; it is called ${name}.`);
+    telling.tell(`Room ${at}: “${quotedGiven(named)}” is no name for a room; it is called ${name}.`);
   const what = (of: string) => `${name}, ${of}`;
   telling.only(name, given, ['name', 'stages', 'minutes', 'shows', 'line', 'asks', 'figures', 'bans', 'rule', 'pieces']); // prettier-ignore
   const figures = ownValue(given, 'figures');
@@ -160,7 +169,7 @@ function readRoom(telling: Telling, number: number, given: unknown, left: Left):
       asks: telling
         .list(what('questions'), ownValue(given, 'asks'), mostInWalk.asks)
         .filter((each): each is string => {
-          const isName = typeof each === 'string' && /^[a-z0-9-]{1,200}$/.test(each);
+          const isName = canRead(askName, each);
           if (!isName)
             telling.tell(`${what('questions')}: “${quotedGiven(each)}” is no question of the book.`);
           return isName;
@@ -187,35 +196,23 @@ function readRoom(telling: Telling, number: number, given: unknown, left: Left):
 /** Where the party has to be by when, if it is a room of the walk and a time. */
 function readDue(telling: Telling, given: unknown, rooms: number): Pick<Walk, 'due'> {
   if (given === undefined) return {};
-  const [room, by] = isData(given) ? [ownValue(given, 'room'), ownValue(given, 'by')] : [];
-  if (
-    Number.isInteger(room) &&
-    (room as number) >= 0 &&
-    (room as number) < rooms &&
-    typeof by === 'string' &&
-    minutesOf(by) !== undefined
-  )
-    return { due: { room: room as number, by: by.trim() } };
+  const due = quietly(record({ room: whole(0, rooms - 1), by: clock }), given);
+  if (due) return { due: { room: due.room, by: due.by.trim() } };
   telling.tell('Where the party has to be by when cannot be read, and is left out.');
   return {};
 }
 
+const leftAsIs: Reader<LeftAsIs> = record({
+  words: words(mostInWalk.leftWords),
+  house: list(record({ figure: talkFigure, value: anyNumber }), mostInWalk.leftFigures),
+});
+
 /** The sentences that are left as they are. */
 function readLeft(telling: Telling, given: unknown): Pick<Walk, 'left'> {
   const left = telling.list('Left as they are', given, mostInWalk.left).flatMap((each): LeftAsIs[] => {
-    const data = isData(each) ? each : {};
-    const [words, house] = [ownValue(data, 'words'), ownValue(data, 'house')];
-    const isSound =
-      typeof words === 'string' &&
-      words !== '' &&
-      words.length <= mostInWalk.leftWords &&
-      Array.isArray(house) &&
-      house.length <= mostInWalk.leftFigures &&
-      house.every(
-        (one: unknown) => isData(one) && isTalkFigure(ownValue(one, 'figure')) && Number.isFinite(ownValue(one, 'value')),
-      );
-    if (!isSound) return (telling.tell(`Left as they are: “${quotedGiven(words ?? each)}” cannot be read, and is asked again.`), []);
-    return [{ words, house: (house as LeftAsIs['house']).map(({ figure, value }) => ({ figure, value })) }];
+    const read = quietly(leftAsIs, each);
+    if (!read) telling.tell(`Left as they are: “${quotedGiven(isData(each) ? (ownValue(each, 'words') ?? each) : each)}” cannot be read, and is asked again.`);
+    return read ? [read] : [];
   });
   return left.length > 0 ? { left } : {};
 } // prettier-ignore
@@ -235,7 +232,7 @@ function readPrinted(telling: Telling, given: unknown): Pick<Walk, 'printed'> {
 /** The house that it was written for, where a house can have that name. */
 function readHouse(telling: Telling, given: unknown): Pick<Walk, 'house'> {
   if (given === undefined) return {};
-  if (typeof given === 'string' && given !== '' && plainName(given) === given) return { house: given };
+  if (canRead(houseName, given)) return { house: given };
   telling.tell(`“${quotedGiven(given)}” is no name for the house that it was written for, and is left out.`);
   return {};
 }
@@ -262,10 +259,10 @@ export function decodeWalk(given: string): WalkRead | { readonly problem: string
   const first = firstWalk(FIRST_WALK_NAME);
   telling.only('The walk', data, ['format', 'version', 'name', 'house', 'length', 'least', 'begins', 'due', 'coming', 'saidIn', 'pace', 'left', 'printed', 'rooms']); // prettier-ignore
   const named = ownValue(data, 'name');
-  const name = (typeof named === 'string' && plainName(named)) || FIRST_WALK_NAME;
+  const name = plainName(quietly(anyName, named) ?? '') || FIRST_WALK_NAME;
   if (name !== named) telling.tell(`“${quotedGiven(named)}” is no name for a walk; it is called ${name}.`);
   const begins = ownValue(data, 'begins') ?? first.begins;
-  const isClock = typeof begins === 'string' && minutesOf(begins) !== undefined;
+  const isClock = canRead(clock, begins);
   if (!isClock) telling.tell(`It begins at “${quotedGiven(begins)}”, which is no time of day; ${first.begins} stands.`);
   const left: Left = { pieces: mostInWalk.pieces, text: mostInWalk.text };
   const rooms = telling

@@ -7,6 +7,7 @@ import type { House } from '../../src/core/line/house.ts';
 import { line, type Line } from '../../src/core/line/line.ts';
 import { lineWithPlant } from '../../src/core/plant/line.ts';
 import { calculators } from '../../src/calculators/index.ts';
+import { familyNames } from '../../src/exercises/families.ts';
 import { guideQuestions } from '../../src/exercises/guide-sums.ts';
 import { mark } from '../../src/exercises/mark.ts';
 import { randomHouse } from '../../src/exercises/random-house.ts';
@@ -58,6 +59,7 @@ describe('the ten sums, by hand', () => {
     for (const { question, calculator } of questions) {
       expect(isSoundQuestion(question), question.kind).toBe(true);
       expect(ids.has(calculator), calculator).toBe(true);
+      for (const { family } of question.slips) expect(familyNames).toContain(family);
     }
   });
 

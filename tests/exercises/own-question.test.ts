@@ -56,6 +56,20 @@ test('what is amiss is told in a sentence', () => {
   }
 }); // prettier-ignore
 
+test('numbers that do not go together are told with each value and its unit', () => {
+  // 4,000 kg ÷ 1,000 × 390 L/t: the numbers alone are 1,560; with their units, 4 t ÷ 1,000 × 390 L/t = 1.56 L.
+  expect(proofOfQuestion(withIt({ formula: 'malt / 1000 × yield' })).says.join(' ')).toContain(
+    'With 4,000\u00a0kg and 390\u00a0L\u00a0pure\u00a0alcohol/t the numbers alone give 1,560, and with their units 1.560 L pure alcohol.',
+  );
+});
+
+test('a value is called by a letter, then letters, digits or _, and by the name of no function', () => {
+  const named = (name: string) => readOwnQuestion({ ...whichValve, wording: `{${name}}`, values: [{ ...alcoholOfMash.values[0]!, name }] }); // prettier-ignore
+  for (const name of ['m', 'malt_2', 'Malt']) expect(typeof named(name), name).toBe('object');
+  for (const name of ['sqrt', 'least', '2malt', '_malt', 'malt 2', 'm'.repeat(25), ''])
+    expect(typeof named(name), name).toBe('string');
+});
+
 test('a value that the answer does not hang on is a doubt, and the question is sound', () => {
   const mashes = { name: 'mashes', kind: 'count', unit: '', takes: { list: [8, 10] } } as const;
   const values = [...alcoholOfMash.values, mashes];

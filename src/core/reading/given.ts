@@ -1,5 +1,5 @@
 // Readers for what came from a link, a file or storage: each gives what can be used, or tells why it cannot be.
-import { wasGiven } from '../quoted-given.ts';
+import { quotedGiven, wasGiven } from '../quoted-given.ts';
 import { isData, ownValue } from './data.ts';
 
 /** Takes a sentence that names the field, what was given and what it can be. */
@@ -72,6 +72,36 @@ export const also =
   };
 
 /**
+ * What one reader reads, made into something else.
+ * @example quietly(readAs(number(0, 9), (value) => 2 * value), 4) // 8 (twice what was read)
+ */
+export const readAs =
+  <T, M>(read: Reader<T>, make: (value: T) => M): Reader<M> =>
+  (given, what, tell) => {
+    const value = read(given, what, tell);
+    return value === undefined ? undefined : make(value);
+  };
+
+/**
+ * What a sentence calls by a name of its own, wherever it stands.
+ * @example problemIn(called('Heart', number(0, 9)), 12, 'house, heart') // 'Heart: “12” was given; it can be from 0 to 9.' (its own name)
+ */
+export const called =
+  <T>(name: string, read: Reader<T>): Reader<T> =>
+  (given, _, tell) =>
+    read(given, name, tell);
+
+/**
+ * The first thing that keeps a reader from reading, in a sentence; undefined where it reads.
+ * @example [problemIn(number(0, 9), 4, 'Heart'), problemIn(number(0, 9), 12, 'Heart')] // [undefined, 'Heart: “12” was given; it can be from 0 to 9.'] (within, and above)
+ */
+export function problemIn(read: Reader<unknown>, given: unknown, what = ''): string | undefined {
+  let first: string | undefined;
+  read(given, what, (problem) => void (first ??= problem));
+  return first;
+}
+
+/**
  * A list of `fewest` to `most` things, each of which can be read.
  * @example [quietly(list(number(0, 9), 2), [1, 2]), quietly(list(number(0, 9), 2), [1, 2, 3])] // [[1, 2], undefined] (two at most)
  */
@@ -98,10 +128,33 @@ export const record =
   <F extends Fields, B extends Fields = Record<never, never>>(fields: F, besides?: B): Reader<Whole<F, B>> =>
   (given, what, tell) => {
     if (!isData(given)) return void tell(wasGiven(what, given, 'it can be a record.'));
-    const has = Object.entries(besides ?? {}).filter(([name]) => Object.hasOwn(given, name));
+    const has = Object.entries(besides ?? {}).filter(([name]) => ownValue(given, name) !== undefined);
     const read = [...Object.entries(fields), ...has].map(([name, field]) => [name, field(ownValue(given, name), what === '' ? name : `${what}, ${name}`, tell)]); // prettier-ignore
     return read.some(([, value]) => value === undefined) ? undefined : (Object.fromEntries(read) as Whole<F, B>); // prettier-ignore
   };
+
+/**
+ * A record with no key but these, and what a reader makes of it.
+ * @example quietly(withNoOther(['a'], record({ a: number(0, 9) })), { a: 1, c: 3 }) // undefined (c is not among them)
+ */
+export const withNoOther =
+  <T>(keys: readonly string[], read: Reader<T>): Reader<T> =>
+  (given, what, tell) => {
+    const odd = isData(given) ? Object.keys(given).find((key) => !keys.includes(key)) : undefined;
+    return odd === undefined
+      ? read(given, what, tell)
+      : void tell(`${what && `${what}: `}“${quotedGiven(odd)}” is nothing that is known of it.`);
+  };
+
+/**
+ * A record with all of these fields, those `besides` that it has, and no other.
+ * @example quietly(closedRecord({ a: number(0, 9) }), { a: 1, c: 3 }) // undefined (c is no field of it)
+ */
+export const closedRecord = <F extends Fields, B extends Fields = Record<never, never>>(
+  fields: F,
+  besides?: B,
+): Reader<Whole<F, B>> =>
+  withNoOther([...Object.keys(fields), ...Object.keys(besides ?? {})], record(fields, besides));
 
 type Kinds = Readonly<Record<string, Reader<object>>>;
 /** What a record of one of these kinds reads to: the kind itself is its field `by`. */
@@ -122,6 +175,12 @@ export const recordByKind =
     const read = kinds[kind]!(given, what, tell);
     return read && ({ [by]: kind, ...read } as OneKind<B, K>);
   };
+
+/**
+ * True of what a reader can read.
+ * @example [canRead(number(0, 9), 4), canRead(number(0, 9), 12)] // [true, false] (within, and above)
+ */
+export const canRead = <T>(read: Reader<T>, given: unknown): given is T => quietly(read, given) !== undefined;
 
 /**
  * Everything under a key of some form, as far as it can be read, and how many of its entries cannot be.

@@ -1,6 +1,7 @@
 // A group of casks from what was given for each field: strictly, with a sentence for each thing that cannot be.
 import { allowedInWords, formatNumber } from '../format.ts';
 import { UNSEEN, wasGiven } from '../quoted-given.ts';
+import { also, number, only, problemIn, text, type Reader } from '../reading/given.ts';
 import { firstDay, isDay, lastDay } from './days.ts';
 import {
   groupFieldNames,
@@ -21,28 +22,39 @@ export interface Fault {
 }
 export type GroupRead = { readonly group: CaskGroup } | { readonly faults: readonly Fault[] };
 
+/** Reads what a field takes. */
+function readerOf(field: GroupField): Reader<unknown> {
+  switch (field.is) {
+    case 'number': {
+      const isWhole = (value: number) => !field.whole || Number.isInteger(value);
+      const within = number(...field.range, allowedInWords(field.kind, field.range));
+      return also(within, isWhole, 'it must be a whole number.');
+    }
+    case 'choice':
+      return only(
+        (given) => typeof given === 'string' && Object.hasOwn(field.options, given),
+        `it can be ${Object.values(field.options).join(', ')}.`,
+      );
+    case 'day':
+      return text(
+        Infinity,
+        (given) => isDay(given) && given >= EARLIEST,
+        `it can be a day from ${EARLIEST} on, as 2016-03-14 or 14/03/2016.`,
+      );
+    default:
+      return text(
+        LONGEST_GROUP_NAME,
+        (given) => given !== '' && !given.match(UNSEEN),
+        `it can have up to ${LONGEST_GROUP_NAME} characters on one line.`,
+      );
+  }
+}
+
 /** What is wrong with one value of a field by itself, or nothing. */
 function fieldProblem(name: FieldName, given: unknown): string | undefined {
   const field: GroupField = groupFields[name];
-  const { label } = field;
-  if (given === undefined) return field.needed ? wasGiven(label, '', 'it is needed.') : undefined;
-  if (field.is === 'number') {
-    const [low, high] = field.range;
-    const isSound = typeof given === 'number' && given >= low && given <= high;
-    if (!isSound) return wasGiven(label, given, allowedInWords(field.kind, field.range));
-    return field.whole && given % 1 !== 0 ? wasGiven(label, given, 'it must be a whole number.') : undefined;
-  }
-  if (field.is === 'choice') {
-    if (typeof given === 'string' && Object.hasOwn(field.options, given)) return undefined;
-    return wasGiven(label, given, `it can be ${Object.values(field.options).join(', ')}.`);
-  }
-  if (field.is === 'day') {
-    if (typeof given === 'string' && isDay(given) && given >= EARLIEST) return undefined;
-    return wasGiven(label, given, `it can be a day from ${EARLIEST} on, as 2016-03-14 or 14/03/2016.`);
-  }
-  if (typeof given === 'string' && given !== '' && given.length <= LONGEST_GROUP_NAME && !given.match(UNSEEN))
-    return undefined;
-  return wasGiven(label, given, `it can have up to ${LONGEST_GROUP_NAME} characters on one line.`);
+  if (given !== undefined) return problemIn(readerOf(field), given, field.label);
+  return field.needed ? wasGiven(field.label, '', 'it is needed.') : undefined;
 }
 
 /** What in a group contradicts itself, or the year in which the house opened, or today, as 2026-11-28. */

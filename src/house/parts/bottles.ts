@@ -1,11 +1,11 @@
 // The part “bottles”: what a house bottles beside its own bottle, with sizes, strengths and shares.
-import { isData, ownValue } from '../../core/reading/data.ts';
-import { allowedInWords } from '../../core/format.ts';
+import { closedRecord, type Reader } from '../../core/reading/given.ts';
 import type { KindName } from '../../core/kinds.ts';
 import type { Bottle } from '../../core/line/bottles.ts';
-import { quotedGiven, wasGiven } from '../../core/quoted-given.ts';
+import { wasGiven } from '../../core/quoted-given.ts';
 import { numberFigures } from '../figures.ts';
 import type { HousePart } from './part.ts';
+import { ofColumns, soundRows } from './rows.ts';
 
 export const MOST_BOTTLES = 8;
 
@@ -17,20 +17,19 @@ export const bottleColumns = {
 } as const satisfies Readonly<
   Record<keyof Bottle, { kind: KindName; label: string; range: readonly [number, number]; step: number }>
 >;
-const columns = Object.entries(bottleColumns);
+const bottle = closedRecord(ofColumns(bottleColumns), {}) as Reader<Bottle>;
 
-/** A bottle, or the sentence that says what is wrong with it. */
-function readBottle(row: unknown): Bottle | string {
-  if (!isData(row)) return 'this is no bottle.';
-  const strange = Object.keys(row).find((key) => !Object.hasOwn(bottleColumns, key));
-  if (strange !== undefined) return `“${quotedGiven(strange)}” is nothing that is known of a bottle.`;
-  for (const [name, { label, kind, range }] of columns) {
-    const value = ownValue(row, name);
-    if (!(typeof value === 'number' && value >= range[0] && value <= range[1]))
-      return wasGiven(label, value, allowedInWords(kind, range));
-  }
-  return Object.fromEntries(columns.map(([name]) => [name, ownValue(row, name)])) as unknown as Bottle;
-} // prettier-ignore
+/** A bottle of what the ones before it leave of the spirit. */
+function bottleOfTheRest(): Reader<Bottle> {
+  let left = 100; // % of the spirit
+  return (given, what, tell) => {
+    const read = bottle(given, what, tell);
+    if (read === undefined) return undefined;
+    if (read.share > left) return void tell('all shares together would be more than 100 %.');
+    left -= read.share;
+    return read;
+  };
+}
 
 export const bottlesPart: HousePart<readonly Bottle[]> = {
   id: 'bottles',
@@ -42,18 +41,7 @@ export const bottlesPart: HousePart<readonly Bottle[]> = {
     const problems: string[] = [];
     if (data.length > MOST_BOTTLES)
       problems.push(`There are ${data.length} bottles; the first ${MOST_BOTTLES} are kept.`);
-    const value: Bottle[] = [];
-    let left = 100; // % of the spirit
-    for (const [i, row] of data.slice(0, MOST_BOTTLES).entries()) {
-      const bottle = readBottle(row);
-      if (typeof bottle === 'string') problems.push(`Bottle ${i + 1}: ${bottle}`);
-      else if (bottle.share > left)
-        problems.push(`Bottle ${i + 1}: all shares together would be more than 100 %.`);
-      else {
-        value.push(bottle);
-        left -= bottle.share;
-      }
-    }
+    const value = soundRows(data.slice(0, MOST_BOTTLES), 'bottle', bottleOfTheRest(), (_, i) => `Bottle ${i + 1}`, (problem) => problems.push(problem)); // prettier-ignore
     return { value, problems };
   },
 };

@@ -1,7 +1,8 @@
 // The part “dates”: the house as it was on earlier days, each version with its day, a name, its figures and what was known of them.
 import { isData } from '../../core/reading/data.ts';
+import { called, problemIn, text } from '../../core/reading/given.ts';
 import type { House } from '../../core/line/house.ts';
-import { UNSEEN, quotedGiven, wasGiven } from '../../core/quoted-given.ts';
+import { UNSEEN, quotedGiven } from '../../core/quoted-given.ts';
 import { problemOf } from '../problem-of.ts';
 import { fewProblems } from '../few-problems.ts';
 import { builtInHouse, figureNames } from '../figures.ts';
@@ -27,25 +28,26 @@ const HEAPED = /\p{M}{4}/u; // more marks on one letter would be drawn over the 
 const daysOf = (year: number, month: number): number =>
   month === 2 ? (year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31; // prettier-ignore
 
-/** What is wrong with the day of a version, or nothing. */
-export function dayProblem(day: unknown): string | undefined {
-  const [, year, month, date] = (typeof day === 'string' ? (DAY.exec(day) ?? []) : []).map(Number);
-  const isDay = year! >= 1600 && month! >= 1 && month! <= 12 && date! >= 1 && date! <= daysOf(year!, month!);
-  return isDay ? undefined : wasGiven('The day', day, 'it can be a day such as 2026-05-14, from 1600 on.');
+/** True of a day of the calendar, from 1600 on. */
+function isInCalendar(day: string): boolean {
+  const [, year, month, date] = (DAY.exec(day) ?? []).map(Number);
+  return year! >= 1600 && month! >= 1 && month! <= 12 && date! >= 1 && date! <= daysOf(year!, month!);
 }
+const dayOfVersion = called('The day', text(Infinity, isInCalendar, 'it can be a day such as 2026-05-14, from 1600 on.')); // prettier-ignore
+const nameOfVersion = called(
+  'What you call it',
+  text(
+    LONGEST_VERSION_NAME,
+    (name) => name === name.trim() && SEEN.test(name) && !HEAPED.test(name) && name.search(UNSEEN) < 0,
+    `it can have up to ${LONGEST_VERSION_NAME} characters on one line, none that cannot be seen.`,
+  ),
+);
+
+/** What is wrong with the day of a version, or nothing. */
+export const dayProblem = (day: unknown): string | undefined => problemIn(dayOfVersion, day);
 
 /** What is wrong with the name of a version, or nothing. */
-export function versionNameProblem(name: unknown): string | undefined {
-  const isSound =
-    typeof name === 'string' &&
-    name.length <= LONGEST_VERSION_NAME &&
-    name === name.trim() &&
-    SEEN.test(name) &&
-    !HEAPED.test(name) &&
-    name.search(UNSEEN) < 0;
-  const can = `it can have up to ${LONGEST_VERSION_NAME} characters on one line, none that cannot be seen.`;
-  return isSound ? undefined : wasGiven('What you call it', name, can);
-}
+export const versionNameProblem = (name: unknown): string | undefined => problemIn(nameOfVersion, name);
 
 const keys = ['day', 'name', 'figures', 'known'];
 

@@ -1,5 +1,6 @@
 // The part “facts”: what a house says of itself beside its figures. Read strictly; what cannot be used is told of by its label.
 import { isData } from '../../core/reading/data.ts';
+import { number, oneOf, only, problemIn, text, type Reader } from '../../core/reading/given.ts';
 import { allowedInWords } from '../../core/format.ts';
 import { UNSEEN, quotedGiven, wasGiven } from '../../core/quoted-given.ts';
 import { factIds, factKind, isFactId, type Fact, type FactId, type Facts } from '../facts.ts';
@@ -13,32 +14,25 @@ const HEAPED = /\p{M}{4}/u; // more marks on one letter would be drawn over the 
 /** Words as they are kept: on one line, without spaces around them. */
 export const wordsToKeep = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
-/** What is wrong with the words of a fact, or nothing. */
-export function wordsProblem(id: FactId, words: unknown): string | undefined {
-  const isSound =
-    typeof words === 'string' &&
-    words.length <= MOST_WORDS &&
-    words === wordsToKeep(words) &&
-    SEEN.test(words) &&
-    !HEAPED.test(words) &&
-    words.search(UNSEEN) < 0;
-  const can = `words can have up to ${MOST_WORDS} characters on one line, none that cannot be seen.`;
-  return isSound ? undefined : wasGiven(factKind(id).label, words, can);
+const wordsOfFact = text(
+  MOST_WORDS,
+  (words) => words === wordsToKeep(words) && SEEN.test(words) && !HEAPED.test(words) && words.search(UNSEEN) < 0,
+  `words can have up to ${MOST_WORDS} characters on one line, none that cannot be seen.`,
+); // prettier-ignore
+
+/** Reads the choice or the number of a fact. */
+function choiceOfFact(id: FactId): Reader<string | number> {
+  const { choices, ppm } = factKind(id);
+  if (choices !== undefined) return oneOf(Object.keys(choices));
+  if (ppm !== undefined) return number(...ppm.range, allowedInWords('ppm', ppm.range));
+  return only(() => false, 'it is given in words alone.');
 }
 
+/** What is wrong with the words of a fact, or nothing. */
+export const wordsProblem = (id: FactId, words: unknown): string | undefined => problemIn(wordsOfFact, words, factKind(id).label); // prettier-ignore
+
 /** What is wrong with the choice or the number of a fact, or nothing. */
-export function choiceProblem(id: FactId, is: unknown): string | undefined {
-  const { label, choices, ppm } = factKind(id);
-  if (choices !== undefined)
-    return typeof is === 'string' && Object.hasOwn(choices, is)
-      ? undefined
-      : wasGiven(label, is, `it can be ${Object.keys(choices).join(', ')}.`);
-  if (ppm !== undefined)
-    return typeof is === 'number' && is >= ppm.range[0] && is <= ppm.range[1]
-      ? undefined
-      : wasGiven(label, is, allowedInWords('ppm', ppm.range));
-  return wasGiven(label, is, 'it is given in words alone.');
-}
+export const choiceProblem = (id: FactId, is: unknown): string | undefined => problemIn(choiceOfFact(id), is, factKind(id).label); // prettier-ignore
 
 const checks = { is: choiceProblem, words: wordsProblem } as const;
 

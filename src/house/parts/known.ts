@@ -1,5 +1,6 @@
 // What is known of a house: which figures its reader has given, and how each is known; and what was counted beside what is computed.
 import { isData } from '../../core/reading/data.ts';
+import { canRead, number } from '../../core/reading/given.ts';
 import { foreshotsCount } from '../../core/distilling/foreshots.ts';
 import { figureTable, headOf, type FigureId } from '../../core/figures/index.ts';
 import { countedIds, usualWay, waysKept, waysToKnow, type WayKnown } from '../../core/figures/standing.ts';
@@ -28,8 +29,7 @@ const isCounted = (id: string): id is FigureId => (countedIds as readonly string
 /** What is wrong with what was counted, or nothing: in the sentence of a field. */
 export function countedProblem(id: FigureId, value: unknown): string | undefined {
   const { limits, kind } = figureTable[id];
-  const isSound = typeof value === 'number' && value >= limits[0] && value <= limits[1];
-  return isSound ? undefined : rangeProblem(`${headOf(id)}, as counted`, value, kind, limits);
+  return canRead(number(...limits), value) ? undefined : rangeProblem(`${headOf(id)}, as counted`, value, kind, limits); // prettier-ignore
 }
 
 function givenProblem(name: string, way: unknown): string | undefined {

@@ -1,11 +1,12 @@
 // The part “malts”: the grists that a house mashes, each of one malt or of several, and the weeks of the year for each.
 import { isData } from '../../core/reading/data.ts';
-import { allowedInWords } from '../../core/format.ts';
+import { called, canRead, list, number, only, problemIn, record, text, type Reader } from '../../core/reading/given.ts'; // prettier-ignore
 import type { KindName } from '../../core/kinds.ts';
 import { extractBases, type Basis, type Campaign, type Malt } from '../../core/malting/grist.ts';
 import { UNSEEN, quotedGiven, wasGiven } from '../../core/quoted-given.ts';
 import { numberFigures } from '../figures.ts';
 import type { HousePart } from './part.ts';
+import { numberOfKind, ofColumns, soundRows } from './rows.ts';
 
 export interface NamedCampaign extends Campaign {
   readonly name: string;
@@ -34,43 +35,46 @@ export const maltColumns = {
   Record<keyof Malt, { kind: KindName; label: string; range: readonly [number, number]; step: number }>
 >;
 export const finalGravityField = numberFigures.finalGravity;
-const columns = Object.entries(maltColumns);
 
-const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
-
-/** What is wrong with the final gravity of a grist, or nothing; it need not be given. */
-function gravityProblem(value: unknown): string | undefined {
-  const { kind, range } = finalGravityField;
-  const isSound =
-    value === undefined || (typeof value === 'number' && value >= range[0] && value <= range[1]);
-  return isSound ? undefined : wasGiven('Final gravity', value, allowedInWords(kind, range));
-}
-
-/** A malt, or the sentence that says what is wrong with it. */
-function readMalt(data: unknown): Malt | string {
-  if (!isData(data)) return 'this is no malt.';
-  for (const [name, { label, kind, range }] of columns) {
-    const value = data[name];
-    if (!(typeof value === 'number' && value >= range[0] && value <= range[1]))
-      return wasGiven(label, value, allowedInWords(kind, range));
-  }
-  return Object.fromEntries(columns.map(([name]) => [name, data[name]])) as unknown as Malt;
-}
+const malt = record(ofColumns(maltColumns), {}) as Reader<Malt>;
+const campaignName = called(
+  'The name of a grist',
+  text(
+    LONGEST_CAMPAIGN_NAME,
+    (name) => name.trim() !== '' && !name.match(UNSEEN),
+    `it can have up to ${LONGEST_CAMPAIGN_NAME} characters on one line.`,
+  ),
+);
+const malts: Reader<readonly Malt[]> = (given, what, tell) =>
+  canRead(
+    list(
+      only(() => true, ''),
+      MOST_MALTS,
+      1,
+    ),
+    given,
+  )
+    ? list(malt, MOST_MALTS, 1)(given, what, tell)
+    : void tell(`it can have from 1 to ${MOST_MALTS} malts.`);
+const campaign = record(
+  { name: campaignName, weeks: called('Weeks', number(...WEEKS, `they can be from ${WEEKS[0]} to ${WEEKS[1]}.`)), malts },
+  { finalGravity: numberOfKind({ ...finalGravityField, label: 'Final gravity' }) },
+) as Reader<NamedCampaign>; // prettier-ignore
+const basis = called(
+  'What extract and phenols are parts of',
+  only<Basis>(
+    (given) => typeof given === 'string' && Object.hasOwn(extractBases, given),
+    `it can be ${Object.keys(extractBases).join(' or ')}.`,
+  ),
+);
 
 /** What is wrong with the name of a campaign, or nothing. */
-export function campaignNameProblem(name: unknown): string | undefined {
-  const isSound =
-    typeof name === 'string' &&
-    name.trim() !== '' &&
-    name.length <= LONGEST_CAMPAIGN_NAME &&
-    !name.match(UNSEEN);
-  return isSound
-    ? undefined
-    : wasGiven(
-        'The name of a grist',
-        name,
-        `it can have up to ${LONGEST_CAMPAIGN_NAME} characters on one line.`,
-      );
+export const campaignNameProblem = (name: unknown): string | undefined => problemIn(campaignName, name);
+
+/** Where a grist stands, and what it is called if it has a name. */
+function whereOf(row: unknown, i: number): string {
+  const name = isData(row) ? row['name'] : undefined;
+  return `Grist ${i + 1}${typeof name === 'string' && name !== '' ? ` (“${quotedGiven(name)}”)` : ''}`;
 }
 
 export const maltsPart: HousePart<Malts> = {
@@ -80,43 +84,16 @@ export const maltsPart: HousePart<Malts> = {
   read(data) {
     if (!isData(data)) return { value: maltsPart.empty, problems: ['Malts of the year: this is no list.'] };
     const problems: string[] = [];
-    const given = data['basis'];
-    const isBasis = typeof given === 'string' && Object.hasOwn(extractBases, given);
-    if (!isBasis) problems.push(wasGiven('What extract and phenols are parts of', given, `it can be ${Object.keys(extractBases).join(' or ')}.`)); // prettier-ignore
-    const basis = isBasis ? (given as Basis) : 'as-is';
-    const list = listOf(data['campaigns']);
+    const tell = (problem: string) => void problems.push(problem);
+    const ofWhat = basis(data['basis'], '', tell) ?? 'as-is';
+    const rows: readonly unknown[] = Array.isArray(data['campaigns']) ? data['campaigns'] : [];
     if (!Array.isArray(data['campaigns']))
-      problems.push(wasGiven('Malts of the year', data['campaigns'], 'the grists must be a list.'));
-    if (list.length > MOST_CAMPAIGNS)
-      problems.push(`There are ${list.length} grists; the first ${MOST_CAMPAIGNS} are kept.`);
-    const strange = Object.keys(data).filter((key) => key !== 'basis' && key !== 'campaigns');
-    if (strange.length > 0)
-      problems.push(wasGiven('Malts of the year', strange[0], 'there is no such thing in it.'));
-    const campaigns = list.slice(0, MOST_CAMPAIGNS).flatMap((each, i): NamedCampaign[] => {
-      const { name, weeks, malts: grist, finalGravity } = isData(each) ? each : {};
-      const where = `Grist ${i + 1}${typeof name === 'string' && name !== '' ? ` (“${quotedGiven(name)}”)` : ''}`;
-      const rows = listOf(grist).slice(0, MOST_MALTS).map(readMalt);
-      const wrong =
-        campaignNameProblem(name) ??
-        (typeof weeks === 'number' && weeks >= WEEKS[0] && weeks <= WEEKS[1]
-          ? undefined
-          : wasGiven('Weeks', weeks, `they can be from ${WEEKS[0]} to ${WEEKS[1]}.`)) ??
-        (rows.length === 0 || listOf(grist).length > MOST_MALTS
-          ? `it can have from 1 to ${MOST_MALTS} malts.`
-          : rows.find((row) => typeof row === 'string')) ??
-        gravityProblem(finalGravity);
-      if (wrong === undefined)
-        return [
-          {
-            name,
-            weeks,
-            malts: rows,
-            ...(finalGravity !== undefined && { finalGravity }),
-          } as unknown as NamedCampaign,
-        ];
-      problems.push(`${where}: ${wrong}`);
-      return [];
-    });
-    return { value: { basis, campaigns }, problems };
+      tell(wasGiven('Malts of the year', data['campaigns'], 'the grists must be a list.'));
+    if (rows.length > MOST_CAMPAIGNS)
+      tell(`There are ${rows.length} grists; the first ${MOST_CAMPAIGNS} are kept.`);
+    const strange = Object.keys(data).find((key) => key !== 'basis' && key !== 'campaigns');
+    if (strange !== undefined) tell(wasGiven('Malts of the year', strange, 'there is no such thing in it.'));
+    const campaigns = soundRows(rows.slice(0, MOST_CAMPAIGNS), 'grist', campaign, whereOf, tell);
+    return { value: { basis: ofWhat, campaigns }, problems };
   },
 };

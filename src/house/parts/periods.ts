@@ -1,11 +1,13 @@
 // The part “periods”: how the house works through its week, and the periods of its stillhouse. Read strictly; what cannot be used is told of.
 import { isData, ownValue } from '../../core/reading/data.ts';
+import { also, called, closedRecord, number, quietly, readAs, record, text, type Reader, type Tell } from '../../core/reading/given.ts'; // prettier-ignore
 import { formatNumber } from '../../core/format.ts';
 import { gravity, kilograms, litres20, strength, type Spirit } from '../../core/quantity.ts';
 import { quotedGiven } from '../../core/quoted-given.ts';
 import { weekFigures, type WeekFigure, type WeekSettings } from '../../core/week/settings.ts';
 import { liquids, type StandingLiquid, type Period, type StandingSpirit } from '../../core/week/period.ts';
 import type { HousePart, PartReading } from './part.ts';
+import { soundRows } from './rows.ts';
 
 export const MOST_PERIODS = 60; // five years of months
 export const LONGEST_PERIOD_NAME = 40; // characters
@@ -51,82 +53,66 @@ export const periodSpirits = {
   spiritSent: 'spirit sent on',
 } as const;
 
+/** What a figure of the week can be: counts are whole. */
+const ofWeek = ({ label, limits: [low, high], kind }: (typeof weekFigures)[WeekFigure]): Reader<number> => {
+  const within = number(low, high);
+  return called(label, kind === 'count' ? also(within, Number.isInteger, `it can be a whole number from ${low} to ${high}.`) : within);
+}; // prettier-ignore
+
 /** What was given of the week; what was not stands at its usual value and is not kept. */
-function readWeek(data: unknown, tell: (problem: string) => void): Partial<WeekSettings> {
+function readWeek(data: unknown, tell: Tell): Partial<WeekSettings> {
   if (data === undefined) return {};
   if (!isData(data)) return (tell(`The working week: “${quotedGiven(data)}” is no week.`), {});
   const names = Object.keys(weekFigures).filter((name) => Object.hasOwn(data, name)) as WeekFigure[];
-  const sound = names.filter((name) => {
-    const { label, limits, kind } = weekFigures[name];
-    const [low, high] = limits;
-    const given = data[name];
-    const isWhole = kind !== 'count' || Number.isInteger(given);
-    if (typeof given === 'number' && given >= low && given <= high && isWhole) return true;
-    tell(
-      `${label}: “${quotedGiven(given)}” was given; it can be ${isWhole ? '' : 'a whole number '}from ${low} to ${high}.`,
-    );
-    return false;
-  });
+  const read = names.map((name) => [name, ofWeek(weekFigures[name])(data[name], '', tell)] as const);
   for (const key of Object.keys(data)
     .filter((each) => !Object.hasOwn(weekFigures, each))
     .slice(0, 10))
     tell(`The working week: “${quotedGiven(key)}” is nothing that is known of a week.`);
-  return Object.fromEntries(sound.map((name) => [name, data[name] === 0 ? 0 : data[name]])); // −0 is 0, as a text writes it
+  return Object.fromEntries(read.filter(([, value]) => value !== undefined));
 }
 
-/** One period, or what is wrong with it: the first thing, in a sentence that names the period. */
-function readPeriod(data: unknown, i: number): Period | string {
-  if (!isData(data)) return `Period ${i + 1}: “${quotedGiven(data)}” is no period.`;
-  const name = ownValue(data, 'name');
-  if (typeof name !== 'string' || name.trim() === '' || name.length > LONGEST_PERIOD_NAME)
-    return `Period ${i + 1}: a name of 1 to ${LONGEST_PERIOD_NAME} characters is wanted.`;
-  const called = `Period “${quotedGiven(name)}”`;
-  let problem: string | undefined;
-  const number = (what: string, value: unknown, low: number, high: number, unit: string): number => {
-    if (typeof value === 'number' && value >= low && value <= high) return value === 0 ? 0 : value;
-    problem ??= `${called}: ${what}: “${quotedGiven(value)}” was given; it can be from ${low} to ${formatNumber(high, high % 1 === 0 ? 0 : 2)}${unit && ` ${unit}`}.`;
-    return low;
-  };
-  const spirit = (what: string, value: unknown): Spirit => {
-    if (!isData(value)) {
-      problem ??= `${called}: ${what}: litres and strength are missing.`;
-      return nothing;
-    }
-    return {
-      volume: litres20(number(`${what}, litres`, ownValue(value, 'volume'), 0, MOST_LITRES, 'L')),
-      strength: strength(number(`${what}, strength`, ownValue(value, 'strength'), 0, 100, '% vol')),
-    };
-  };
-  const standing = (when: 'opening' | 'closing'): StandingSpirit => {
-    const given = ownValue(data, when);
-    return Object.fromEntries(
-      (Object.keys(liquids) as StandingLiquid[]).map((liquid) => [
-        liquid,
-        spirit(`${liquids[liquid]} at the ${when}`, isData(given) ? ownValue(given, liquid) : undefined),
-      ]),
-    ) as Record<StandingLiquid, Spirit>;
-  };
-  const figure = (key: keyof typeof periodNumbers) => {
-    const [what, low, high, unit] = periodNumbers[key];
-    return number(what, ownValue(data, key), low, high, unit);
-  };
-  const period: Period = {
-    name,
-    opening: standing('opening'),
-    closing: standing('closing'),
-    malt: kilograms(figure('malt')),
-    wort: litres20(figure('wort')),
-    originalGravity: gravity(figure('originalGravity')),
-    finalGravity: gravity(figure('finalGravity')),
-    washCharged: spirit(periodSpirits.washCharged, ownValue(data, 'washCharged')),
-    lowWinesMade: spirit(periodSpirits.lowWinesMade, ownValue(data, 'lowWinesMade')),
-    spiritMade: spirit(periodSpirits.spiritMade, ownValue(data, 'spiritMade')),
-    spiritSent: spirit(periodSpirits.spiritSent, ownValue(data, 'spiritSent')),
-  };
-  const strange = Object.keys(data).find((key) => !Object.hasOwn(period, key));
-  if (strange !== undefined)
-    problem ??= `${called}: “${quotedGiven(strange)}” is nothing that is known of a period.`;
-  return problem ?? period;
+const amount = (what: string, low: number, high: number, unit: string): Reader<number> =>
+  called(what, number(low, high, `it can be from ${low} to ${formatNumber(high, high % 1 === 0 ? 0 : 2)}${unit && ` ${unit}`}.`)); // prettier-ignore
+
+function spiritCalled(what: string): Reader<Spirit> {
+  const spirit = record({
+    volume: readAs(amount(`${what}, litres`, 0, MOST_LITRES, 'L'), litres20),
+    strength: readAs(amount(`${what}, strength`, 0, 100, '% vol'), strength),
+  });
+  return (given, _, tell) =>
+    isData(given) ? spirit(given, '', tell) : void tell(`${what}: litres and strength are missing.`);
+}
+
+function standingAt(when: 'opening' | 'closing'): Reader<StandingSpirit> {
+  const at = (liquid: StandingLiquid) => spiritCalled(`${liquids[liquid]} at the ${when}`);
+  const standing = record({ wash: at('wash'), lowWines: at('lowWines'), spirit: at('spirit') });
+  return (given, what, tell) => standing(isData(given) ? given : {}, what, tell);
+}
+
+const name = text(
+  LONGEST_PERIOD_NAME,
+  (given) => given.trim() !== '',
+  `a name of 1 to ${LONGEST_PERIOD_NAME} characters is wanted.`,
+);
+const period: Reader<Period> = closedRecord({
+  name,
+  opening: standingAt('opening'),
+  closing: standingAt('closing'),
+  malt: readAs(amount(...periodNumbers.malt), kilograms),
+  wort: readAs(amount(...periodNumbers.wort), litres20),
+  originalGravity: readAs(amount(...periodNumbers.originalGravity), gravity),
+  finalGravity: readAs(amount(...periodNumbers.finalGravity), gravity),
+  washCharged: spiritCalled(periodSpirits.washCharged),
+  lowWinesMade: spiritCalled(periodSpirits.lowWinesMade),
+  spiritMade: spiritCalled(periodSpirits.spiritMade),
+  spiritSent: spiritCalled(periodSpirits.spiritSent),
+});
+
+/** A period is told of by its name, if it has one. */
+function whereOf(row: unknown, i: number): string {
+  const of = quietly(record({ name }), row);
+  return of ? `Period “${quotedGiven(of.name)}”` : `Period ${i + 1}`;
 }
 
 function read(data: unknown): PartReading<PeriodsPart> {
@@ -146,12 +132,7 @@ function read(data: unknown): PartReading<PeriodsPart> {
   }
   if (given.length > MOST_PERIODS)
     tell(`${given.length} periods are given, and ${MOST_PERIODS} are kept; the rest is left out.`);
-  const periods: Period[] = [];
-  for (const [i, each] of (given.slice(0, MOST_PERIODS) as unknown[]).entries()) {
-    const period = readPeriod(each, i);
-    if (typeof period === 'string') tell(period);
-    else periods.push(period);
-  }
+  const periods = soundRows(given.slice(0, MOST_PERIODS), 'period', period, whereOf, tell);
   return { value: { week, periods }, problems };
 }
 

@@ -1,5 +1,6 @@
 // The part “plant”: the vessels of a house, read strictly. A vessel that cannot be is left out, and told of by its name.
 import { isData, ownValue } from '../../core/reading/data.ts';
+import { canRead, list, number, oneOf, whole } from '../../core/reading/given.ts';
 import { formatNumber } from '../../core/format.ts';
 import { kinds } from '../../core/kinds.ts';
 import {
@@ -56,8 +57,7 @@ const withUnit = (value: unknown, { kind, step }: VesselField) => {
 /** What is wrong with one number of a vessel, or nothing. */
 export function problemOfField(vessel: string, field: VesselField, value: unknown): string | undefined {
   const [low, high] = field.limits;
-  const isWhole = field.kind !== 'count' || Number.isInteger(value);
-  if (typeof value === 'number' && value >= low && value <= high && isWhole) return undefined;
+  if (canRead(field.kind === 'count' ? whole(low, high) : number(low, high), value)) return undefined;
   const ends = `${formatNumber(low, low % 1 === 0 ? 0 : 1)} to ${withUnit(high, field)}`;
   const given = value === undefined ? `${field.one} is missing` : `${field.one} of ${withUnit(value, field)}`;
   return `${vessel}: ${given}: ${field.takes} ${ends}.`;
@@ -69,13 +69,13 @@ function problemOfChoice(
   options: Readonly<Record<string, string>>,
   value: unknown,
 ): string | undefined {
-  if (typeof value === 'string' && Object.hasOwn(options, value)) return undefined;
+  if (canRead(oneOf(Object.keys(options)), value)) return undefined;
   return `${vessel}: “${quotedGiven(value)}” is none of ${Object.keys(options).join(', ')}.`;
 }
 
 /** What is wrong with the list of figures that stand at usual values, or nothing. */
 const problemOfUsual = (vessel: string, keys: readonly string[], usual: unknown) =>
-  usual === undefined || (Array.isArray(usual) && usual.length <= keys.length && usual.every((each) => keys.includes(each as string)))
+  usual === undefined || canRead(list(oneOf(keys), keys.length), usual)
     ? undefined
     : `${vessel}: “${quotedGiven(usual)}” is no list of its figures that are usual values.`; // prettier-ignore
 const withUsual = (usual: unknown) =>

@@ -1,5 +1,6 @@
 // The part “stock”: the register of casks by group, and what is known of casks and spirit that it does not list.
 import { isData } from '../../core/reading/data.ts';
+import { also, called, number, problemIn } from '../../core/reading/given.ts';
 import { allowedInWords } from '../../core/format.ts';
 import { quotedGiven, wasGiven } from '../../core/quoted-given.ts';
 import type { Unlisted } from '../../core/stock/counted.ts';
@@ -46,9 +47,11 @@ const besideNames = Object.keys(besideGroups) as readonly BesideName[];
 export function besideProblem(name: BesideName, given: unknown): string | undefined {
   const { label, kind, range, whole } = besideGroups[name];
   const can = name === 'opened' ? `it can be from ${range[0]} to ${range[1]}.` : allowedInWords(kind, range);
-  if (!(typeof given === 'number' && given >= range[0] && given <= range[1]))
-    return wasGiven(label, given, can);
-  return whole && given % 1 !== 0 ? wasGiven(label, given, 'it must be a whole number.') : undefined;
+  const isWhole = (value: number) => !whole || Number.isInteger(value);
+  return problemIn(
+    called(label, also(number(range[0], range[1], can), isWhole, 'it must be a whole number.')),
+    given,
+  );
 }
 
 /** One sentence for a row that cannot be taken: its number, its name, its first fault, and whether there are more. */
