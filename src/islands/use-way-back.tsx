@@ -23,7 +23,7 @@ export function useWayBack(isOfHouse = false) {
     /** Where it is said. */
     saying: () => saying,
     Said: (props: { readonly id?: string }) => (
-      <div class="way-back">
+      <div class="done-and-back">
         <p role="status" id={props.id} tabindex="-1" ref={saying}>
           {done()?.says}
         </p>

@@ -115,7 +115,7 @@ test('a period, a group of vessels, a grist and a row of a table can each be put
     .click();
   await button(page, 'Put Harrowmere’s vessels back').click();
   await expect(vessels).toHaveCount(before);
-  await page.locator('.plant > .way-back').getByRole('button').click();
+  await page.locator('.plant > .done-and-back').getByRole('button').click();
   await expect(vessels).toHaveCount(before - 1);
 
   await open(page, '/house/malts/');
