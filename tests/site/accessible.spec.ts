@@ -9,7 +9,7 @@ import { ownSheetFile } from '../exercises/own-examples.ts';
 import { sealedSheetFile } from '../exercises/sealed-file.ts';
 import { scriptOf } from '../talk/scripts.ts';
 import { talk as walkTalk } from '../walk/harrowmere-talk.ts';
-import { addresses, broken, contradiction, open, pageWith, quote, ready } from './pages.ts';
+import { addresses, broken, contradiction, open, pageWith, quote, ready, sumsOf } from './pages.ts';
 import { handInBlank } from './hand-in-blank.ts';
 
 const script = scriptOf('disagreeing').text;
@@ -547,7 +547,7 @@ const uses: readonly {
   },
   {
     what: 'practice, with an answer that cannot be read',
-    address: '/practice/#topic=fermenting',
+    address: sumsOf.fermenting,
     part: 'main',
     use: async (page) => {
       await page.locator('#practice-answer').fill('a bucketful');
@@ -557,7 +557,7 @@ const uses: readonly {
   },
   {
     what: 'practice, marked wrong, with its working',
-    address: '/practice/#topic=fermenting',
+    address: sumsOf.fermenting,
     part: 'main',
     use: async (page) => {
       await page.locator('#practice-answer').fill('1');

@@ -3,7 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
-import { open, pageWith } from './pages.ts';
+import { open, pageWith, sumsOf } from './pages.ts';
 
 /** Presses Tab until an element has the focus; fails when a whole round does not reach it. */
 async function tabTo(page: Page, selector: string, key = 'Tab'): Promise<void> {
@@ -185,7 +185,7 @@ test('a term says its meaning on focus; Escape puts it away; it stands clear of 
 });
 
 test('practice: a question wrong, the next one, another stage', async ({ page }) => {
-  await open(page, '/practice/#topic=fermenting');
+  await open(page, sumsOf.fermenting);
   await tabTo(page, '#practice-answer');
   await page.keyboard.type('soon');
   await page.keyboard.press('Enter');
