@@ -1,5 +1,5 @@
 // The sentences of a walk that no longer hold, each with a new one in the guide's own manner, taken or left. Nothing changes without a hand.
-import { createEffect, createSignal, For, on, onCleanup, Show } from 'solid-js';
+import { createEffect, createSignal, For, lazy, on, onCleanup, Show } from 'solid-js';
 import { liveHanging, useKnown } from '../browser/known-store.ts';
 import { useHouse } from '../browser/house-store.ts';
 import type { HowKnown } from '../talk/own-house.ts';
@@ -12,8 +12,10 @@ import type { LeftAsIs, Piece } from '../walk/walk.ts';
 import { useHowKnown } from './how-known.ts';
 import { inTurns } from './in-turns.ts';
 import { focusAfter } from './focus-after.ts';
-import { WalkOffered } from './WalkOffered.tsx';
 import type { StaleProps } from './WalkStale.tsx';
+
+// What changes the house comes with the first figure that it may take.
+const WalkOffered = lazy(() => import('./WalkOffered.tsx').then((part) => ({ default: part.WalkOffered })));
 
 const REST = 400; // ms without a change until the walk is held against the house
 const SHOWN = 4; // sentences at a time: a phone’s screen or two
@@ -34,6 +36,7 @@ export function WalkStaleOpen(props: StaleProps) {
   const known = useKnown();
   const [found, setFound] = createSignal<readonly Found[]>([]);
   const [told, setTold] = createSignal<readonly string[]>([]);
+  const [isOffered, setIsOffered] = createSignal(false); // from the first on, so that what was done stays said
   const [offered, setOffered] = createSignal<readonly OfferedFigure[]>([]);
   const own = useHowKnown(() => true);
   /** Of the built-in house all is known. */
@@ -72,6 +75,7 @@ export function WalkStaleOpen(props: StaleProps) {
         setFound(sentences);
         setTold([...why]);
         setOffered([...offers.values()]);
+        if (offers.size > 0) setIsOffered(true);
       },
     ]);
   };
@@ -177,7 +181,9 @@ export function WalkStaleOpen(props: StaleProps) {
             </ul>
           </details>
         </Show>
-        <WalkOffered offered={offered()} name={name()} />
+        <Show when={isOffered()}>
+          <WalkOffered offered={offered()} name={name()} />
+        </Show>
         <Show when={told().length > 0}>
           <details>
             <summary>Figures that could not be held against the house ({told().length})</summary>
