@@ -53,11 +53,6 @@ export function openHouse(wanted: string): void {
   tellOfKept(text, reading.problems);
 }
 
-/** Takes a house off the shelf for good; the open one cannot be. */
-export function dropHouse(unwanted: string): void {
-  if (unwanted !== liveName()) keepShelf(withoutHouse(keptShelf(), unwanted));
-}
-
 /**
  * Opens a house from a file's text under a name of its own. Returns what was wrong, in its parts as well if `ofParts`
  * says so; a text that is no house changes nothing.

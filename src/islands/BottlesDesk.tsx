@@ -11,6 +11,7 @@ import { useAnnouncement } from './announce.ts';
 import { focusAfter } from './focus-after.ts';
 import { RowsField } from './RowsField.tsx';
 import { Troubles } from './Troubles.tsx';
+import { useWayBack } from './use-way-back.tsx';
 
 const rowsOf = { label: 'Bottles', columns: bottleColumns, value: [], count: [1, MOST_BOTTLES] } as const;
 const HALF = 50; // %, the share that a first bottle begins with
@@ -20,6 +21,7 @@ export default function BottlesDesk() {
   let begin: HTMLButtonElement | undefined;
   const { value: bottles, set } = usePart(bottlesPart);
   const { house, line, name } = useHouse();
+  const { say, Said, saying } = useWayBack(true);
   const change = (next: readonly Bottle[]): string | undefined => set(next)[0];
   const own = () =>
     `${format(house().bottleSize, 'bottle')} at ${format(house().bottlingStrength, 'strength', 1)}`;
@@ -71,14 +73,20 @@ export default function BottlesDesk() {
             <button
               type="button"
               onClick={(event) => {
+                const before = bottles();
                 change([]);
-                focusAfter(event, () => begin);
+                say('All of it goes into one bottle.', () => {
+                  change(before);
+                  return 'The bottles are as they were.';
+                });
+                focusAfter(event, saying);
               }}
             >
               Only one bottle
             </button>
           </p>
         </Show>
+        <Said />
         <p class="purpose">Spirit burns, and its vapour with it: <a href="/maturing/safe/">stay safe</a>.</p>
       </section>
     </div>

@@ -18,6 +18,7 @@ import { NotOwnYet } from './GuideFileFigures.tsx';
 import { OtherHouse, useGuideWalk, useOnPaper } from './guide-file-walk.ts';
 import { useWhy } from './guide-file-why.ts';
 import { NotKept } from './NotKept.tsx';
+import { useWayBack } from './use-way-back.tsx';
 
 const KEPT = storageKey('guide-file');
 const verdicts: Readonly<Record<SaidVerdict, string>> = { right: 'Right', near: 'Near', wrong: 'Not right' };
@@ -51,6 +52,7 @@ export default function GuideFileTell() {
   const [shown, setShown] = createSignal<Shown>();
   const [problem, setProblem] = createSignal('');
   const [isKept, setKept] = createSignal(true);
+  const { say, Said } = useWayBack();
   onMount(() => setTold(toldOf(readByWalk(keptText(KEPT)), walk().name)));
 
   const rooms = createMemo(() =>
@@ -86,6 +88,7 @@ export default function GuideFileTell() {
     setKept(keepText(KEPT, withWalk(readByWalk(keptText(KEPT)), walk().name, next)));
   };
   const tell = (id: FigureId, verdict: SaidVerdict) => {
+    say('');
     setShown({ id, verdict });
     keep(withFigureTold(counts(), id, verdict, valueOf(id)));
   };
@@ -121,6 +124,15 @@ export default function GuideFileTell() {
   const again = (event: Event, from: ToldRight) => {
     keep(from);
     next(event);
+  };
+
+  const beginAnew = (event: Event) => {
+    const before = counts();
+    again(event, nothingTold);
+    say('Begun anew.', () => {
+      keep(before);
+      return 'What was told stands as it stood.';
+    });
   };
 
   const house = () => {
@@ -160,7 +172,7 @@ export default function GuideFileTell() {
                     Tell those again
                   </button>
                 </Show>
-                <button type="button" onClick={(event) => again(event, nothingTold)}>
+                <button type="button" onClick={beginAnew}>
                   Begin anew
                 </button>
               </p>
@@ -243,6 +255,7 @@ export default function GuideFileTell() {
             </>
           )}
         </Show>
+        <Said />
         <div role="status">
           <NotKept isKept={isKept()} what="what you have told" />
         </div>

@@ -22,7 +22,7 @@ export function progressInWords(
   return `${given}; the other ${all - own} are ${builtInName}’s.`;
 }
 
-/** `nameAt` is where the house is named, on another page where it is not on this one. */
+/** `nameAt` is where the house is named, on another page; on this one its field stands right before, and a link that goes once there is a name would take the focus with it. */
 export default function HouseProgress(props: { readonly nameAt?: string }) {
   const { house, name, visiting } = useHouse();
   const { standing, isBuiltIn } = useKnown();
@@ -32,8 +32,11 @@ export default function HouseProgress(props: { readonly nameAt?: string }) {
     <p class="progress">
       {says()}{' '}
       <Show when={isBuiltIn()}>
-        Give your house its <a href={props.nameAt ?? '#house-name'}>name</a>, and the book marks what is still{' '}
-        {builtInName}’s.
+        Give your house its{' '}
+        <Show when={props.nameAt} fallback="name">
+          {(at) => <a href={at()}>name</a>}
+        </Show>
+        , and the book marks what is still {builtInName}’s.
       </Show>
     </p>
   );

@@ -19,14 +19,16 @@ import {
 } from '../house/parts/malts.ts';
 import { usePart } from '../browser/part-store.ts';
 import { figureText } from '../house/prose.ts';
-import { changeFigure } from '../browser/change-figure.ts';
+import { changeFigure, keepFigures } from '../browser/change-figure.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { useAnnouncement } from './announce.ts';
 import { ChoiceField } from './ChoiceField.tsx';
+import { focusAfter } from './focus-after.ts';
 import { NumberField } from './NumberField.tsx';
 import { RowsField } from './RowsField.tsx';
 import { StockField } from './StockField.tsx';
 import { Troubles } from './Troubles.tsx';
+import { useWayBack } from './use-way-back.tsx';
 
 /** A grist without what it was not given. */
 const withoutEmpty = (grist: object): NamedCampaign =>
@@ -40,7 +42,7 @@ type Row = Readonly<Record<string, number>>;
 export default function MaltsDesk() {
   const { value: given, set } = usePart(maltsPart);
   const { house, line, name } = useHouse();
-  const [said, setSaid] = createSignal('');
+  const { say, said, Said, saying } = useWayBack(true);
   const [named, setNamed] = createSignal<Readonly<Record<number, string>>>({}); // names that cannot be used
   let desk: HTMLDivElement | undefined;
   const change = (next: Malts): string | undefined => set(next)[0];
@@ -79,8 +81,12 @@ export default function MaltsDesk() {
       ['solubleExtract', mean.extract],
       ['fermentability', mean.fermentability],
     ];
+    const putFiguresBack = keepFigures();
     const wrong = figures.map(([figure, value]) => changeFigure(figure, Number(value.toFixed(2))));
-    setSaid(wrong.find((each) => each !== undefined) ?? `${name()} now has this malt.`);
+    say(wrong.find((each) => each !== undefined) ?? `${name()} now has this malt.`, () => {
+      putFiguresBack();
+      return `${name()} has the malt that it had.`;
+    });
   };
   useAnnouncement(
     'malts',
@@ -146,11 +152,16 @@ export default function MaltsDesk() {
             <p class="actions">
               <button
                 type="button"
-                onClick={() => {
-                  const gone = grist().name;
+                onClick={(event) => {
+                  const gone = grist();
                   change({ ...given(), campaigns: given().campaigns.filter((_, i) => i !== at) });
-                  setSaid(`${gone} is taken out.`);
-                  document.getElementById('grist-add')?.focus();
+                  say(`${gone.name} is taken out.`, () =>
+                    given().campaigns.length < MOST_CAMPAIGNS &&
+                    change({ ...given(), campaigns: given().campaigns.toSpliced(at, 0, gone) }) === undefined
+                      ? `${gone.name} is back.`
+                      : 'There is no room for it: take another out first.',
+                  );
+                  focusAfter(event, saying);
                 }}
               >
                 Take {grist().name} out
@@ -199,9 +210,7 @@ export default function MaltsDesk() {
             </>
           )}
         </Show>
-        <Show when={said()}>
-          <p class="remark">{said()}</p>
-        </Show>
+        <Said />
         <p class="purpose">
           Malt dust can explode and sacks hurt backs: <a href="/milling/safe/">stay safe</a>.
         </p>

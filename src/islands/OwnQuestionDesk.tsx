@@ -20,6 +20,7 @@ import { keepBank, keptBank } from './own-kept.ts';
 import { isWrittenKey, keepWritten, keptWritten } from './own-written-kept.ts';
 import { OwnQuestionForm } from './OwnQuestionForm.tsx';
 import { saveFile } from './save-file.ts';
+import { useWayBack } from './use-way-back.tsx';
 import { Working } from './Working.tsx';
 
 const MOST_TRIES = 12; // draws, until two differ
@@ -36,16 +37,15 @@ export default function OwnQuestionDesk() {
     readonly question?: OwnQuestion;
   }>();
   const [examples, setExamples] = createSignal<readonly Question[]>([]);
-  const [said, setSaid] = createSignal('');
+  const { say, Said, saying } = useWayBack();
   let draws = 0;
   let finding: HTMLDivElement | undefined;
-  let saying: HTMLParagraphElement | undefined;
   let form: HTMLHeadingElement | undefined;
 
   onMount(() => {
     const kept = keptBank();
     setBank(kept.all);
-    if (kept.problem) setSaid(kept.problem);
+    if (kept.problem) say(kept.problem);
     setWritten(keptWritten());
     addEventListener('storage', ({ key }) => {
       setBank(keptBank().all);
@@ -61,12 +61,40 @@ export default function OwnQuestionDesk() {
   const write = (next: Draft, of: string | undefined) => {
     setEditing(of);
     setDraft(next);
-    if (!keepWritten({ draft: next, editing: of })) setSaid('This browser does not keep what you write: keep it in your bank, and save that to a file.'); // prettier-ignore
+    if (!keepWritten({ draft: next, editing: of })) say('This browser does not keep what you write: keep it in your bank, and save that to a file.'); // prettier-ignore
   };
   const isFresh = () => editing() === undefined && JSON.stringify(draft()) === JSON.stringify(freshDraft);
-  const take = (next: readonly OwnQuestion[], sentence: string) => {
+  /** Keeps the bank as it has become, and says what was done, with the way back where there is one. */
+  const take = (next: readonly OwnQuestion[], sentence: string, back?: () => string) => {
     setBank(next);
-    setSaid(keepBank(next) ? sentence : NOT_KEPT);
+    if (keepBank(next)) say(sentence, back);
+    else say(NOT_KEPT);
+  };
+  /** Takes what stands in the form away for something else; what it returns puts it back. */
+  const replaceForm = (next: Draft, of: string | undefined): (() => string) | undefined => {
+    const [before, was, isLost] = [draft(), editing(), !isFresh()];
+    write(next, of);
+    setTried(undefined);
+    setExamples([]);
+    const back = () => {
+      write(before, was);
+      return 'What stood in the form is back.';
+    };
+    return isLost ? back : undefined;
+  };
+  const remove = (question: OwnQuestion, event: Event) => {
+    const all = keptBank().all;
+    const place = all.findIndex(({ id }) => id === question.id);
+    take(
+      all.filter(({ id }) => id !== question.id),
+      `“${question.title}” is removed.`,
+      () => {
+        const next = keptBank().all.toSpliced(place, 0, question);
+        setBank(next);
+        return keepBank(next) ? `“${question.title}” is back in your bank.` : NOT_KEPT;
+      },
+    );
+    focusAfter(event, saying);
   };
   /** Draws two that differ, for whoever wrote it to judge; one where it has no other. */
   const work = (of: OwnQuestion) => {
@@ -93,24 +121,20 @@ export default function OwnQuestionDesk() {
     const { doubts } = tried()!.proof;
     const others = keptBank().all.filter(({ id }) => id !== editing());
     take([...others, question], `“${question.title}” is in your bank. You find it under “my own questions” on the page of your own sheet.${doubts.length > 0 ? ` Is this meant? ${doubts.join(' ')}` : ''}`); // prettier-ignore
-    clear();
-    focusAfter(event, () => saying);
-  };
-  const clear = () => {
-    write(freshDraft, undefined);
-    setTried(undefined);
-    setExamples([]);
+    replaceForm(freshDraft, undefined);
+    focusAfter(event, saying);
   };
   const edit = (question: OwnQuestion, event: Event) => {
-    write(draftOf(question), question.id);
-    setTried(undefined);
-    setExamples([]);
-    setSaid(`“${question.title}” stands in the form. Sheets that ask it already go on asking it as it was.`);
+    const back = replaceForm(draftOf(question), question.id);
+    say(
+      `“${question.title}” stands in the form. Sheets that ask it already go on asking it as it was.`,
+      back,
+    );
     focusAfter(event, () => form);
   };
   const open = (text: string, file: string) => {
     const read = readBank(text);
-    if (typeof read === 'string') return void setSaid(read);
+    if (typeof read === 'string') return void say(read);
     const unsound = read.filter((each) => !proofOfQuestion(each).isSound);
     const fit = read.filter((each) => !unsound.includes(each));
     const before = keptBank().all;
@@ -139,8 +163,7 @@ export default function OwnQuestionDesk() {
             type="button"
             disabled={isFresh()}
             onClick={(event) => {
-              clear();
-              setSaid('The form is empty.');
+              say('The form is empty.', replaceForm(freshDraft, undefined));
               focusAfter(event, () => form);
             }}
           >
@@ -189,9 +212,7 @@ export default function OwnQuestionDesk() {
             </button>
           </p>
         </Show>
-        <p id="own-question-said" role="status" tabindex="-1" ref={saying}>
-          {said()}
-        </p>
+        <Said id="own-question-said" />
       </section>
       <section aria-labelledby="own-bank-title">
         <h2 id="own-bank-title">Your bank</h2>
@@ -218,13 +239,7 @@ export default function OwnQuestionDesk() {
                     <button
                       type="button"
                       aria-label={`Remove: ${question.title}`}
-                      onClick={(event) => {
-                        take(
-                          keptBank().all.filter(({ id }) => id !== question.id),
-                          `“${question.title}” is removed.`,
-                        );
-                        focusAfter(event, () => saying);
-                      }}
+                      onClick={(event) => remove(question, event)}
                     >
                       Remove
                     </button>
@@ -238,7 +253,7 @@ export default function OwnQuestionDesk() {
               type="button"
               onClick={() => {
                 saveFile('questions.own.json', bankText(bank()), 'application/json');
-                setSaid('The bank is saved as questions.own.json.');
+                say('The bank is saved as questions.own.json.');
               }}
             >
               Save the bank to a file
@@ -252,7 +267,7 @@ export default function OwnQuestionDesk() {
           what="a file of questions"
           saidBy="own-question-said"
           take={open}
-          tell={setSaid}
+          tell={say}
         />
       </section>
     </>

@@ -2,7 +2,7 @@
 import { createSignal, For, lazy, onMount, Show } from 'solid-js';
 import { afterFrame } from '../browser/defer.ts';
 import { freshKey, houseOfOwn, type OwnSheet } from '../exercises/own/own-sheet.ts';
-import { LONGEST_OWN_SHEET, readOwnSheet } from '../exercises/own/own-text.ts';
+import { LONGEST_OWN_SHEET, ownSheetText, readOwnSheet } from '../exercises/own/own-text.ts';
 import { useAnnouncement } from './announce.ts';
 import { TextFileField } from './TextFileField.tsx';
 import { readOwnLink } from './own-address.ts';
@@ -14,6 +14,7 @@ import { OwnSheetItems } from './OwnSheetItems.tsx';
 import { useOwnSheetOut } from './OwnSheetOut.tsx';
 import { OwnSheetRules } from './OwnSheetRules.tsx';
 import { Shelf } from './Shelf.tsx';
+import { useWayBack } from './use-way-back.tsx';
 
 // What only a sheet with questions needs comes with the first of them.
 const OwnResults = lazy(() => import('./OwnResults.tsx').then((part) => ({ default: part.OwnResults })));
@@ -25,14 +26,14 @@ const fresh = () => blankSheet(`own-${Date.now().toString(36)}`);
 
 export default function OwnSheetDesk(props: { readonly list: string }) {
   const [shelf, setShelf] = createSignal<readonly OwnSheet[]>([]);
-  const [said, setSaid] = createSignal('');
+  const { say, said, Said, saying } = useWayBack();
+  const taken = useWayBack(); // what was done to its questions
   const [problem, setProblem] = createSignal<string>();
-  let saying: HTMLParagraphElement | undefined;
 
-  const desk = useDrawnOwnSheet(props.list, setSaid);
+  const desk = useDrawnOwnSheet(props.list, say);
   const { sheet, change, changeItem, shown, settled, isSettled, mark } = desk;
-  const { swapping, swapNone, add, move, keep, swap, remove } = useOwnSheetItems(desk, setSaid);
-  const { Out, OnPaper } = useOwnSheetOut(desk, said, setSaid);
+  const { swapping, swapNone, add, move, keep, swap, remove } = useOwnSheetItems(desk, say, taken);
+  const { Out, OnPaper } = useOwnSheetOut(desk, said, say);
 
   useAnnouncement(
     'own sheet',
@@ -41,10 +42,16 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
   );
 
   const openSheet = (read: OwnSheet | string, from: string) => {
-    if (typeof read === 'string') return void setSaid(read);
+    if (typeof read === 'string') return void say(read);
+    const before = sheet();
     swapNone();
     desk.open(read);
-    setSaid(`${read.title || 'A sheet without a title'} is open, from ${from}.`);
+    const isLost = before.items.length > 0 && ownSheetText(before) !== ownSheetText(read);
+    const back = () => {
+      desk.open(before);
+      return `${before.title || 'The sheet without a title'} is back as it stood.`;
+    };
+    say(`${read.title || 'A sheet without a title'} is open, from ${from}.`, isLost ? back : undefined);
   };
   onMount(async () => {
     const read = await readOwnLink(location.hash);
@@ -54,7 +61,7 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
     setShelf(keptSheets().all);
     desk.take((typeof read === 'object' ? read.sheet : keptDraft()) ?? fresh());
     const problems = [kept.problem, keptSheets().problem].filter(Boolean);
-    if (problems.length > 0) setSaid(problems.join(' '));
+    if (problems.length > 0) say(problems.join(' '));
     addEventListener('storage', ({ key }) => {
       desk.setBank(keptBank().all);
       setShelf(keptSheets().all);
@@ -63,13 +70,22 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
     });
     afterFrame(desk.begin);
   });
+  /** Keeps a sheet as it was kept before. */
+  const keepAgain = (was: OwnSheet): string => {
+    const isKept = keepSheet(was.title, was);
+    setShelf(keptSheets().all);
+    return isKept ? `“${was.title}” is kept as it was.` : 'This browser does not keep the sheet: save it to a file.'; // prettier-ignore
+  };
   const keepNamed = () => {
     const { title } = sheet();
-    if (title === '') return void setSaid('Give the sheet a title first: it is kept under it.');
-    const isThere = shelf().some((each) => each.title === title);
+    if (title === '') return void say('Give the sheet a title first: it is kept under it.');
+    const there = keptSheets().all.find((each) => each.title === title);
     const isKept = keepSheet(title, isSettled() ? settled()!.sheet : sheet());
     setShelf(keptSheets().all);
-    setSaid(isKept ? `“${title}” is kept in this browser${isThere ? ', in place of the one of that title' : ''}.` : 'This browser does not keep the sheet: save it to a file.'); // prettier-ignore
+    if (!isKept) return say('This browser does not keep the sheet: save it to a file.');
+    if (there)
+      say(`“${title}” is kept in this browser, in place of the one of that title.`, () => keepAgain(there)); // prettier-ignore
+    else say(`“${title}” is kept in this browser.`);
   };
 
   return (
@@ -102,11 +118,12 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
             openSheet(shelf().find((each) => each.title === title) ?? 'It is no longer kept.', 'this browser')
           }
           remove={(title) => {
+            const gone = keptSheets().all.find((each) => each.title === title);
             keepSheet(title);
             setShelf(keptSheets().all);
-            setSaid(`“${title}” is no longer kept in this browser.`);
+            say(`“${title}” is no longer kept in this browser.`, gone && (() => keepAgain(gone)));
           }}
-          saying={() => saying}
+          saying={saying}
         />
         <TextFileField
           id="own-sheet-file"
@@ -115,11 +132,9 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
           what="a sheet"
           saidBy="own-said"
           take={(text) => openSheet(readOwnSheet(text), 'the file')}
-          tell={setSaid}
+          tell={say}
         />
-        <p id="own-said" role="status" tabindex="-1" ref={saying}>
-          {said()}
-        </p>
+        <Said id="own-said" />
       </section>
       <div class="screen-only">
         <OwnSheetFind
@@ -132,6 +147,7 @@ export default function OwnSheetDesk(props: { readonly list: string }) {
       </div>
       <section class="screen-only" aria-labelledby="own-asked-title">
         <h2 id="own-asked-title">Its questions</h2>
+        <taken.Said />
         <Show when={sheet().items.length > 0} fallback={<p>None yet: find one above and add it.</p>}>
           <form class="choose" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
             <div class="field">

@@ -15,6 +15,7 @@ import { focusAfter } from './focus-after.ts';
 import { NumberField } from './NumberField.tsx';
 import { saveFile } from './save-file.ts';
 import { Troubles } from './Troubles.tsx';
+import { useWayBack } from './use-way-back.tsx';
 
 const pure = (alcohol: number) => formatNumber(alcohol, 1);
 const rows = { opening: 'Opening', made: '+ made', goneOn: '− gone on', loss: '− lost', closing: '= closing' } as const; // prettier-ignore
@@ -37,11 +38,11 @@ function sentencesOf(balance: PeriodBalance): readonly string[] {
 
 export default function PeriodDesk() {
   let island: HTMLElement | undefined;
-  let verdict: HTMLDivElement | undefined;
   const { line, house, name } = useHouseWhenIdle(() => island);
   const part = usePart(periodsPart);
   const periods = () => part.value().periods;
   const [chosen, setChosen] = createSignal<number>();
+  const { say, Said, saying } = useWayBack(true);
   const at = () => Math.min(chosen() ?? Infinity, periods().length - 1);
   const period = () => periods()[at()];
   const put = (next: readonly Period[]) => part.set({ ...part.value(), periods: next })[0];
@@ -66,9 +67,16 @@ export default function PeriodDesk() {
     focusAfter(event, () => document.getElementById('period-name'));
   };
   const remove = (event: Event) => {
-    put(periods().filter((_, i) => i !== at()));
+    const [gone, place] = [period()!, at()];
+    put(periods().filter((_, i) => i !== place));
     setChosen(undefined);
-    focusAfter(event, () => verdict);
+    say(`“${gone.name}” is removed.`, () => {
+      if (put(periods().toSpliced(place, 0, gone)) !== undefined)
+        return 'There is no room for it: remove another period first.';
+      setChosen(place);
+      return `“${gone.name}” is back.`;
+    });
+    focusAfter(event, saying);
   };
   const found = () => {
     const now = balance();
@@ -79,7 +87,7 @@ export default function PeriodDesk() {
     <section ref={island} class="calculator plant period" aria-labelledby="period-title">
       <h2 id="period-title">Does it balance?</h2>
       <Troubles />
-      <div class="plant-says" ref={verdict} tabindex="-1">
+      <div class="plant-says">
         <For each={says()}>{(sentence) => <p>{sentence}</p>}</For>
       </div>
       <Show when={period()}>
@@ -114,6 +122,7 @@ export default function PeriodDesk() {
           </button>
         </Show>
       </p>
+      <Said />
     </section>
   );
 } // prettier-ignore

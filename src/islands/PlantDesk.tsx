@@ -14,7 +14,7 @@ import { useKnown } from '../browser/known-store.ts';
 import { builtInParts } from '../house/parts/built-in.ts';
 import { isSamePart } from '../house/parts/part.ts';
 import { emptyPlant, plantPart } from '../house/parts/plant.ts';
-import { announce, useAnnouncement } from './announce.ts';
+import { useAnnouncement } from './announce.ts';
 import { useHouseWhenIdle } from './house-when-idle.ts';
 import { focusAfter } from './focus-after.ts';
 import { useOwnPlant } from './own-plant.ts';
@@ -22,6 +22,7 @@ import { PlantDrawing } from './PlantDrawing.tsx';
 import { PlantResult } from './PlantResult.tsx';
 import { PlantVessels } from './PlantVessels.tsx';
 import { Troubles } from './Troubles.tsx';
+import { useWayBack } from './use-way-back.tsx';
 
 /** A line with all that the page says of it. */
 const lookAt = (line: Line, plant: Plant) => {
@@ -32,9 +33,9 @@ export type Looked = ReturnType<typeof lookAt>;
 
 export default function PlantDesk() {
   let island: HTMLElement | undefined;
-  let verdict: HTMLDivElement | undefined;
   const { house, line, name } = useHouseWhenIdle(() => island);
   const part = useOwnPlant();
+  const { say, Said, saying } = useWayBack(true);
   const { standing } = useKnown();
   const shown = createMemo(() => inHouse(part.value(), house()));
   /** Takes a plant; the reflux of stills that are alike is a figure of the house, and so are the hours of a fermentation, where nobody has given them. */
@@ -77,15 +78,21 @@ export default function PlantDesk() {
     () => island,
   );
 
+  /** Says what became of all vessels at once, with the way back to those that stood there. */
+  const tell = (event: Event, says: string, before: Plant) => {
+    const back = () => part.set(before)[0] ?? 'The vessels are as they were.';
+    say(says, isSamePart(before, emptyPlant) ? undefined : back);
+    focusAfter(event, saying);
+  };
   const begin = (event: Event) => {
+    const before = part.value();
     part.set(part.isBuiltIn() ? emptyPlant : plantPart.read(builtInParts.plant).value); // under its own name they stand where none is given
-    announce('plant', () => `The vessels are ${builtInName}’s.`);
-    focusAfter(event, () => verdict);
+    tell(event, `The vessels are ${builtInName}’s.`, before);
   };
   const clear = (event: Event) => {
+    const before = part.value();
     part.set(emptyPlant);
-    announce('plant', () => 'All vessels are taken away.');
-    focusAfter(event, () => verdict);
+    tell(event, 'All vessels are taken away.', before);
   };
 
   return (
@@ -94,7 +101,7 @@ export default function PlantDesk() {
       <Troubles />
       <div class="plant-both">
         <div class="plant-found">
-          <div ref={verdict} tabindex="-1" class="plant-says">
+          <div class="plant-says">
             <Show when={says().length > 0} fallback={<p>{allFit()}</p>}>
               <ul>
                 {says().map((sentence) => (
@@ -141,6 +148,7 @@ export default function PlantDesk() {
           </Show>
         </Show>
       </p>
+      <Said />
     </section>
   );
 }

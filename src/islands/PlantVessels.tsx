@@ -26,6 +26,7 @@ import {
 import { ChoiceField } from './ChoiceField.tsx';
 import { focusAfter } from './focus-after.ts';
 import { NumberField } from './NumberField.tsx';
+import { useWayBack } from './use-way-back.tsx';
 
 type Take = (next: Plant) => string | undefined;
 type Row = Readonly<Record<string, number | string>>;
@@ -94,6 +95,7 @@ const asUsual = (row: Row): Row => {
 /** All groups of one kind: each a row to open, and a button for one more. */
 function Groups(props: { readonly of: GroupKind; readonly plant: Plant; readonly line: Line; readonly set: Take }) {
   const [added, setAdded] = createSignal(-1);
+  const { say, Said, saying } = useWayBack(true);
   const groups = () => props.plant[props.of.key] as readonly unknown[] as readonly Row[];
   const id = (i: number, name: string) => `plant-${props.of.key}-${i}-${name}`;
   const usual = (i: number): readonly string[] => props.plant[props.of.key][i]?.usual ?? [];
@@ -156,8 +158,14 @@ function Groups(props: { readonly of: GroupKind; readonly plant: Plant; readonly
             <button
               type="button"
               onClick={(event) => {
+                const [gone, what] = [row(), props.of.says(row())];
                 change(groups().filter((_, at) => at !== i));
-                focusAfter(event, () => document.getElementById(`plant-add-${props.of.key}`));
+                say(`${what}: removed.`, () =>
+                  groups().length < MOST_VESSEL_GROUPS && change(groups().toSpliced(i, 0, gone)) === undefined
+                    ? `${what}: back.`
+                    : 'There is no room for them: remove others first.',
+                );
+                focusAfter(event, saying);
               }}
             >
               Remove {groups().length > 1 ? `these, ${one()} ${i + 1}` : `the ${props.of.title.toLowerCase()}`}
@@ -165,6 +173,7 @@ function Groups(props: { readonly of: GroupKind; readonly plant: Plant; readonly
           </details>
         )}
       </Index>
+      <Said />
       <Show when={groups().length < MOST_VESSEL_GROUPS}>
         <button
           type="button"

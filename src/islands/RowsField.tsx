@@ -3,6 +3,7 @@ import { createSignal, For, Index, Show } from 'solid-js';
 import type { RowsInput } from '../calculators/define.ts';
 import { focusAfter } from './focus-after.ts';
 import { NumberField } from './NumberField.tsx';
+import { useWayBack } from './use-way-back.tsx';
 
 type Row = Readonly<Record<string, number>>;
 
@@ -17,6 +18,7 @@ export interface RowsFieldProps {
 
 export function RowsField(props: RowsFieldProps) {
   const [problem, setProblem] = createSignal<string>();
+  const { say, Said, saying } = useWayBack(true);
   const columns = () => Object.entries(props.of.columns);
   const withCell = (row: number, name: string, value: number) =>
     props.rows.map((old, i) => (i === row ? { ...old, [name]: value } : old));
@@ -69,9 +71,17 @@ export function RowsField(props: RowsFieldProps) {
                   aria-label={`Remove row ${i + 1}`}
                   title={`Remove row ${i + 1}`}
                   onClick={(event) => {
-                    const before = props.rows.length;
+                    const [before, gone] = [props.rows.length, row()];
                     change(props.rows.filter((_, at) => at !== i));
-                    if (props.rows.length < before) focusAfter(event, firstField(i));
+                    if (props.rows.length === before) return;
+                    say(`Row ${i + 1} is removed.`, () => {
+                      const { length } = props.rows;
+                      if (more()) change(props.rows.toSpliced(i, 0, gone));
+                      return props.rows.length > length
+                        ? `Row ${i + 1} is back.`
+                        : 'It cannot be put back now.';
+                    });
+                    focusAfter(event, saying);
                   }}
                 >
                   ×
@@ -81,6 +91,7 @@ export function RowsField(props: RowsFieldProps) {
           )}
         </Index>
       </ol>
+      <Said />
       <Show when={more()}>
         <button
           type="button"

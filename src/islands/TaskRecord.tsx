@@ -6,14 +6,18 @@ import { freshRecord, LONGEST_RECORD_LINE, LONGEST_RECORD, particularNames, part
 import { modelAnswer, outcomes, type Oral, type TaskOutcome, type Task } from '../exercises/observed/task.ts';
 import { oneLine } from '../exercises/own/one-line.ts';
 import { bookStamp } from '../house/book.ts';
+import { visibleName } from '../house/name.ts';
 import { keepAside, keepText, keptText, storageKey } from '../browser/browser-store.ts';
+import { dropRemoved, keepRemoved, namesRemoved, removedUnder } from '../browser/removed-store.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { fileNameOf } from './file-name.ts';
 import { TextFileField } from './TextFileField.tsx';
 import { printPart } from './print-part.ts';
+import { RemovedFold } from './RemovedFold.tsx';
 import { saveFile } from './save-file.ts';
 import { TaskPaper } from './TaskPaper.tsx';
 import { today } from './today.ts';
+import { useWayBack } from './use-way-back.tsx';
 
 export interface TasksOfStage {
   readonly stage: string;
@@ -24,29 +28,57 @@ export interface TasksOfStage {
 
 export default function TaskRecord(props: TasksOfStage) {
   const key = () => storageKey(`observed/${props.stage}`);
+  const removedKey = () => storageKey(`observed-removed/${props.stage}`);
   const { line, name } = useHouse();
   const [record, setRecord] = createSignal<ObservedRecord>(freshRecord(props.stage));
-  const [said, setSaid] = createSignal('');
+  const [removed, setRemoved] = createSignal<readonly string[]>([]);
+  const { say, Said, saying } = useWayBack();
   const [isPrinting, setPrinting] = createSignal(false);
   let isHeld = false; // true while a record that cannot be read could not be set aside: nothing is written over it
 
   onMount(() => {
+    setRemoved(namesRemoved(removedKey()));
     const text = keptText(key());
     if (text === null) return;
     const read = readRecord(text, props.stage);
     if (typeof read !== 'string') return void setRecord(read);
     isHeld = !keepAside(`${key()}-kept-aside`, text);
-    setSaid('A record was kept in this browser and cannot be read; it is set aside in it, word for word.');
+    say('A record was kept in this browser and cannot be read; it is set aside in it, word for word.');
   });
   const change = (next: ObservedRecord) => {
     setRecord(next);
     if (isHeld || !keepText(key(), recordText(next, bookStamp)))
-      setSaid('This browser does not keep the record: save it to a file before you close the page.');
+      say('This browser does not keep the record: save it to a file before you close the page.');
+  };
+  /** Puts another record in place of the one that stands here, with the way back to it. */
+  const replace = (next: ObservedRecord, says: string) => {
+    const before = record();
+    change(next);
+    if (recordText(before, '') === recordText(freshRecord(props.stage), '')) return say(says);
+    keepRemoved(removedKey(), before.about.trainee || 'A record without a name', recordText(before, bookStamp)); // prettier-ignore
+    setRemoved(namesRemoved(removedKey()));
+    say(says, () => {
+      change(before);
+      return 'The record is back as it stood.';
+    });
+  };
+  const putBack = (name: string) => {
+    const read = readRecord(removedUnder(removedKey())[name] ?? '', props.stage);
+    if (typeof read === 'string') return say(read);
+    replace(read, `The record of ${visibleName(name)} is open.`);
+    dropRemoved(removedKey(), name);
+    setRemoved(namesRemoved(removedKey()));
   };
   const press = (id: string, outcome: TaskOutcome) => {
     const { [id]: was, ...others } = record().seen;
     const seen = was?.outcome === outcome ? others : { ...others, [id]: { outcome, day: today(), note: was?.note ?? '' } }; // prettier-ignore
-    change({ ...record(), seen });
+    const before = record();
+    change({ ...before, seen });
+    if (was?.note && was.outcome === outcome)
+      say('What was seen is taken back, its evidence with it.', () => {
+        change({ ...record(), seen: { ...record().seen, [id]: was } });
+        return 'What was seen is back, with its evidence.';
+      });
   };
   const note = (id: string, text: string) => {
     const was = record().seen[id];
@@ -60,19 +92,16 @@ export default function TaskRecord(props: TasksOfStage) {
   const save = () => {
     const file = fileNameOf(`${record().about.trainee || 'record'} ${props.stage}`, 'observed');
     saveFile(file, recordText(record(), bookStamp), 'application/json');
-    setSaid(`The record is saved as ${file}.`);
+    say(`The record is saved as ${file}.`);
   };
   const intoBook = async () => {
     const part = await import('./class-observed.ts').catch(() => undefined);
-    setSaid(
-      part ? part.recordIntoClassBook(record()) : 'A part of the book did not come; load the page again.',
-    );
+    say(part ? part.recordIntoClassBook(record()) : 'A part of the book did not come; load the page again.');
   };
   const open = (text: string, file: string) => {
     const read = readRecord(text, props.stage);
-    if (typeof read === 'string') return void setSaid(read);
-    change(read);
-    setSaid(`The record from ${file} is open.`);
+    if (typeof read === 'string') return void say(read);
+    replace(read, `The record from ${file} is open.`);
   };
   const sum = (ids: readonly string[]) => {
     const of = recordTotals(ids, record());
@@ -177,10 +206,7 @@ export default function TaskRecord(props: TasksOfStage) {
           <button
             type="button"
             onClick={() => {
-              change(freshRecord(props.stage));
-              setSaid(
-                'A new record is begun. The one before is gone from this browser, unless you saved it.',
-              );
+              replace(freshRecord(props.stage), 'A new record is begun.');
             }}
           >
             Begin a new record
@@ -191,10 +217,12 @@ export default function TaskRecord(props: TasksOfStage) {
           label="Open a record from a file"
           most={LONGEST_RECORD}
           what="a record"
-          said={said()}
+          saidBy="observed-said"
           take={open}
-          tell={setSaid}
+          tell={say}
         />
+        <Said id="observed-said" />
+        <RemovedFold what="records" names={removed()} putBack={putBack} saying={saying} />
       </section>
       <Show when={isPrinting()}>
         <TaskPaper {...props} record={record()} houseName={name()} />

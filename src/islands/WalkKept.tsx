@@ -1,5 +1,5 @@
-// The reader's walks by name: the open one is named, saved to a file or left for another; the others are opened or removed.
-import { createEffect, createSignal, For, on, onCleanup, onMount, Show } from 'solid-js';
+// The reader's walks by name: the open one is named, saved to a file or left for another; the others are opened, or removed and put back.
+import { createEffect, createSignal, For, on, onCleanup, onMount } from 'solid-js';
 import { visibleName } from '../house/name.ts';
 import { LONGEST_WALK_TEXT, decodeWalk, encodeWalk, FIRST_WALK_NAME } from '../walk/text.ts';
 import { firstWalk, type Walk } from '../walk/walk.ts';
@@ -14,12 +14,19 @@ import {
   keptWalks,
   NO_ROOM_FOR_WALK,
   putWalkBack,
+  removedWalks,
+  removeWalk,
   shelveWalk,
   walkNameProblem,
   walksAside,
 } from './walk-kept.ts';
-import { WalkField } from './WalkField.tsx';
+import { RemovedFold } from './RemovedFold.tsx';
 import { Shelf } from './Shelf.tsx';
+import { useWayBack } from './use-way-back.tsx';
+import { WalkField } from './WalkField.tsx';
+
+const NO_ROOM_TO_REMOVE =
+  'This browser has no room to keep this walk so that it could be had back, so it stays. Save it to a file first.';
 
 export function WalkKept(props: {
   readonly walk: Walk;
@@ -30,11 +37,11 @@ export function WalkKept(props: {
   const [others, setOthers] = createSignal<readonly string[]>([]);
   const [aside, setAside] = createSignal<readonly string[]>([]);
   const [problems, setProblems] = createSignal<readonly string[]>([]);
-  const [said, setSaid] = createSignal('');
-  const [removed, setRemoved] = createSignal<{ readonly name: string; readonly text: string }>();
-  let saying: HTMLParagraphElement | undefined;
+  const [removed, setRemoved] = createSignal<readonly string[]>([]);
+  const { say, Said, saying } = useWayBack();
   const look = () => {
     setOthers(Object.keys(keptWalks()));
+    setRemoved(removedWalks());
     setAside(walksAside());
   };
   onMount(() => {
@@ -48,8 +55,7 @@ export function WalkKept(props: {
   const change = (next: Walk, says: string, wrong: readonly string[] = []): boolean => {
     if (!shelveWalk(props.walk)) return (setProblems([NO_ROOM_FOR_WALK]), false);
     setProblems(wrong);
-    setRemoved(undefined);
-    setSaid(says);
+    say(says);
     const isKept = props.open(next);
     look();
     return isKept;
@@ -73,6 +79,19 @@ export function WalkKept(props: {
     const taken = walk.walk.name === props.walk.name ? `${walk.walk.name} 2` : walk.walk.name;
     const name = freeWalkName(taken);
     change({ ...walk.walk, name }, `${name} is open.`, walk.problems);
+  };
+  const putBack = (gone: string): string => {
+    const name = putWalkBack(gone);
+    look();
+    return name === undefined ? NO_ROOM_FOR_WALK : `${visibleName(name)} is back among your other walks.`;
+  };
+  const remove = (other: string) => {
+    const gone = removeWalk(other);
+    look();
+    if (gone === undefined) return say(NO_ROOM_TO_REMOVE);
+    say(`${visibleName(other)} is removed. It can be had back, here or under “Removed walks”.`, () =>
+      putBack(gone),
+    );
   };
   return (
     <section class="calculator walk-kept" aria-labelledby="walk-kept-title">
@@ -115,47 +134,20 @@ export function WalkKept(props: {
             const free = freeWalkName(FIRST_WALK_NAME);
             const name = free === props.walk.name ? freeWalkName(`${FIRST_WALK_NAME} 2`) : free;
             change(firstWalk(name), `${name} is open; ${visibleName(props.walk.name)} is kept.`);
-            focusAfter(event, () => saying);
+            focusAfter(event, saying);
           }}
         >
           Begin another
         </button>
       </p>
-      <div role="status" id="walk-kept-says">
-        <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
-        <p tabindex="-1" ref={saying}>
-          {said()}{' '}
-          <Show when={removed()}>
-            {(walk) => (
-              <button
-                type="button"
-                onClick={(event) => {
-                  const name = putWalkBack(walk().name, walk().text);
-                  if (name === undefined) return void setProblems([NO_ROOM_FOR_WALK]);
-                  look();
-                  setRemoved(undefined);
-                  setSaid(`${visibleName(name)} is back.`);
-                  focusAfter(event, () => saying);
-                }}
-              >
-                Put it back
-              </button>
-            )}
-          </Show>
-        </p>
+      <div id="walk-kept-says">
+        <div role="status">
+          <For each={problems()}>{(problem) => <p class="problem">{problem}</p>}</For>
+        </div>
+        <Said />
       </div>
-      <Shelf
-        names={others()}
-        open={open}
-        remove={(other) => {
-          const text = keptWalks()[other] ?? '';
-          dropWalk(other);
-          look();
-          setRemoved({ name: other, text });
-          setSaid(`${visibleName(other)} is removed.`);
-        }}
-        saying={() => saying}
-      />
+      <Shelf names={others()} open={open} remove={remove} saying={saying} />
+      <RemovedFold what="walks" names={removed()} putBack={(gone) => say(putBack(gone))} saying={saying} />
       <For each={aside()}>
         {(text, i) => (
           <p>

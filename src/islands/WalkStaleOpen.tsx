@@ -1,5 +1,5 @@
 // The sentences of a walk that no longer hold, each with a new one in the guide's own manner, taken or left. Nothing changes without a hand.
-import { createEffect, createSignal, For, on, onCleanup, Show } from 'solid-js';
+import { createEffect, createSignal, For, lazy, on, onCleanup, Show } from 'solid-js';
 import { liveHanging, useKnown } from '../browser/known-store.ts';
 import { useHouse } from '../browser/house-store.ts';
 import type { HowKnown } from '../talk/own-house.ts';
@@ -7,12 +7,15 @@ import { acceptStale } from '../walk/accept.ts';
 import type { PiecePlace } from '../walk/change.ts';
 import { houseNow } from '../walk/house-now.ts';
 import { isLeft, leftAsIs, withLeft, withoutLeft } from '../walk/left-as-is.ts';
-import { staleIn, type KeptQuantity, type StaleSentence } from '../walk/stale.ts';
+import { staleIn, type KeptQuantity, type OfferedFigure, type StaleSentence } from '../walk/stale.ts';
 import type { LeftAsIs, Piece } from '../walk/walk.ts';
 import { useHowKnown } from './how-known.ts';
 import { inTurns } from './in-turns.ts';
 import { focusAfter } from './focus-after.ts';
 import type { StaleProps } from './WalkStale.tsx';
+
+// What changes the house comes with the first figure that it may take.
+const WalkOffered = lazy(() => import('./WalkOffered.tsx').then((part) => ({ default: part.WalkOffered })));
 
 const REST = 400; // ms without a change until the walk is held against the house
 const SHOWN = 4; // sentences at a time: a phone’s screen or two
@@ -33,6 +36,8 @@ export function WalkStaleOpen(props: StaleProps) {
   const known = useKnown();
   const [found, setFound] = createSignal<readonly Found[]>([]);
   const [told, setTold] = createSignal<readonly string[]>([]);
+  const [isOffered, setIsOffered] = createSignal(false); // from the first on, so that what was done stays said
+  const [offered, setOffered] = createSignal<readonly OfferedFigure[]>([]);
   const own = useHowKnown(() => true);
   /** Of the built-in house all is known. */
   const howKnown: HowKnown = {
@@ -54,6 +59,7 @@ export function WalkStaleOpen(props: StaleProps) {
     );
     const sentences: Found[] = [];
     const why = new Set<string>();
+    const offers = new Map<string, OfferedFigure>();
     turns([
       ...pieces.map(({ at, piece }) => () => {
         if (piece.figures.length === 0) return;
@@ -63,10 +69,13 @@ export function WalkStaleOpen(props: StaleProps) {
         for (const sentence of stale.sentences)
           sentences.push({ at, piece, sentence, left: leftAsIs(sentence, kept, house) });
         for (const each of stale.told) why.add(each.why);
+        for (const each of stale.offered) if (!offers.has(each.figure)) offers.set(each.figure, each);
       }),
       () => {
         setFound(sentences);
         setTold([...why]);
+        setOffered([...offers.values()]);
+        if (offers.size > 0) setIsOffered(true);
       },
     ]);
   };
@@ -90,16 +99,16 @@ export function WalkStaleOpen(props: StaleProps) {
     props.put(at, { text: after.text, figures });
   };
   const waiting = () => found().filter(({ left }) => !isLeft(props.walk, left));
-  /** True when nothing but estimates speaks against them. */
-  const isInDoubt = () => waiting().length > 0 && waiting().every(({ sentence }) => sentence.isDoubtful);
   const left = () => found().filter(({ left }) => isLeft(props.walk, left));
   const roomOf = ({ at }: Found) => props.walk.rooms[at.room]?.name;
   const toTitle = (event: Event) => focusAfter(event, () => section?.querySelector('h2'));
   return (
-    <Show when={found().length > 0 || told().length > 0}>
+    <Show when={found().length + told().length + offered().length > 0}>
       <section class="calculator walk-stale" aria-labelledby="walk-stale-title" ref={section}>
         <h2 id="walk-stale-title" tabindex="-1">
-          Sentences that {isInDoubt() ? 'may not' : 'no longer'} hold ({waiting().length})
+          {found().length > 0
+            ? `Sentences that no longer hold (${waiting().length})`
+            : `Held against ${name()}: no sentence is wrong`}
         </h2>
         <Show when={waiting().length > 0}>
           <p>They were said of other figures than {name()} has now. Nothing is changed until you take it.</p>
@@ -109,18 +118,12 @@ export function WalkStaleOpen(props: StaleProps) {
             {(each) => (
               <li>
                 <p>
-                  <b>{roomOf(each)}.</b>{' '}
-                  <Show when={each.sentence.isDoubtful} fallback={<del>{each.sentence.stood.trim()}</del>}>
-                    <span>{each.sentence.stood.trim()}</span>
-                  </Show>
+                  <b>{roomOf(each)}.</b> <del>{each.sentence.stood.trim()}</del>
                 </p>
                 <p>
                   <ins>{each.sentence.anew.trim()}</ins>
                 </p>
-                <p class="meaning">
-                  {each.sentence.why}
-                  {each.sentence.isDoubtful ? ' If you know better, leave it.' : ''}
-                </p>
+                <p class="meaning">{each.sentence.why}</p>
                 <p class="actions">
                   <button
                     type="button"
@@ -177,6 +180,9 @@ export function WalkStaleOpen(props: StaleProps) {
               </For>
             </ul>
           </details>
+        </Show>
+        <Show when={isOffered()}>
+          <WalkOffered offered={offered()} name={name()} />
         </Show>
         <Show when={told().length > 0}>
           <details>

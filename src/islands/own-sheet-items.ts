@@ -3,9 +3,14 @@ import { createSignal } from 'solid-js';
 import { freshKey, noteOf, OWN_SHEET_LIMITS } from '../exercises/own/own-sheet.ts';
 import type { QuestionKind } from '../exercises/question.ts';
 import { focusAfter } from './focus-after.ts';
+import type { useWayBack } from './use-way-back.tsx';
 import type { DrawnOwnSheet } from './own-sheet-drawn.ts';
 
-export function useOwnSheetItems(desk: DrawnOwnSheet, say: (sentence: string) => void) {
+export function useOwnSheetItems(
+  desk: DrawnOwnSheet,
+  say: (sentence: string) => void,
+  taken: Pick<ReturnType<typeof useWayBack>, 'say' | 'saying'>,
+) {
   const { sheet, change, changeItem, shown, settled, isSettled } = desk;
   const [swapping, setSwapping] = createSignal<number>(); // the place of the question for which another is sought
 
@@ -45,9 +50,16 @@ export function useOwnSheetItems(desk: DrawnOwnSheet, say: (sentence: string) =>
   };
   const remove = (place: number, event: Event) => {
     setSwapping(undefined);
+    const gone = sheet().items[place]!;
     change({ items: sheet().items.filter((_, i) => i !== place) });
-    say(`Question ${place + 1} is taken out.`);
-    focusAfter(event, () => document.getElementById('own-asked-title'));
+    taken.say(`Question ${place + 1} is taken out.`, () => {
+      const { items } = sheet();
+      if (items.length === OWN_SHEET_LIMITS.items)
+        return `A sheet has at most ${OWN_SHEET_LIMITS.items} questions: take another out first.`;
+      change({ items: items.toSpliced(place, 0, gone) });
+      return `It is question ${Math.min(place, items.length) + 1} again.`;
+    });
+    focusAfter(event, taken.saying);
   };
   return { swapping, swapNone: () => setSwapping(undefined), add, move, keep, swap, remove };
 }

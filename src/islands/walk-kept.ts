@@ -1,5 +1,6 @@
 // The reader's walks in the browser: one open, and the others by name on a shelf. What cannot be read is set aside, and never written over.
 import { keepAside, keepText, textsKeptAside, keptText, storageKey } from '../browser/browser-store.ts';
+import { dropRemoved, keepRemoved, namesRemoved, removedUnder } from '../browser/removed-store.ts';
 import { plainName } from '../house/name.ts';
 import { quotedGiven } from '../core/quoted-given.ts';
 import { freeName, readShelf, withHouse, withoutHouse, type Shelf } from '../house/shelf.ts';
@@ -9,6 +10,7 @@ import { firstWalk, type Walk } from '../walk/walk.ts';
 const OPEN = storageKey('walk');
 const SHELF = storageKey('walks');
 const ASIDE = storageKey('walk-kept-aside');
+const REMOVED = storageKey('walks-removed');
 export const NO_ROOM_FOR_WALK =
   'This browser has no room to keep this walk beside another, so nothing was changed. Save it to a file, or remove a walk.';
 const held = new Set<string>(); // keys whose text could neither be read in full nor set aside
@@ -90,11 +92,26 @@ export function shelveWalk(walk: Walk): boolean {
 
 export const dropWalk = (name: string): boolean => keepWalks(withoutHouse(keptWalks(), name));
 
-/** Puts a walk's text back on the shelf, under another name where its own is taken by now; the name, or nothing when it could not be kept. */
-export function putWalkBack(name: string, text: string): string | undefined {
-  const shelf = keptWalks();
-  const free = freeName(name, shelf);
-  return keepWalks(withHouse(shelf, free, text)) ? free : undefined;
+/** The names of the walks that were removed and can be had back, the last removed first. */
+export const removedWalks = (): readonly string[] => namesRemoved(REMOVED);
+
+/** Takes a walk off the shelf and keeps it among those removed; its name there, or nothing where it could not be kept, and then it stays. */
+export function removeWalk(name: string): string | undefined {
+  const text = keptWalks()[name];
+  const aside = text === undefined ? undefined : keepRemoved(REMOVED, name, text);
+  return aside !== undefined && dropWalk(name) ? aside : undefined;
+}
+
+/** Puts a walk that was removed back on the shelf, under another name where its own is taken by now; that name, or nothing when it could not be kept. */
+export function putWalkBack(removed: string): string | undefined {
+  const text = removedUnder(REMOVED)[removed];
+  if (text === undefined) return undefined;
+  const read = decodeWalk(text);
+  const isWhole = !('problem' in read) && read.problems.length === 0;
+  const name = freeWalkName(isWhole ? read.walk.name : removed);
+  const isBack = keepWalks(withHouse(keptWalks(), name, isWhole ? encodeWalk({ ...read.walk, name }) : text));
+  if (isBack) dropRemoved(REMOVED, removed);
+  return isBack ? name : undefined;
 }
 
 /** What is wrong with a name for a walk, or nothing. */

@@ -18,23 +18,24 @@ export interface MovedOnCard {
   readonly is?: string;
 }
 
+const marked = ({ says, mark }: { readonly says: string; readonly mark?: string | undefined }) => says + (mark ? ` (${mark})` : ''); // prettier-ignore
+
 /** What is said beside a figure at a card, where it was read and not reckoned. */
 const MEASURED = 'as measured';
 /** That a figure is measured now, or was, makes no card stale on which it is the same. */
 const weighed = (mark: string | undefined) => (mark === MEASURED ? undefined : mark);
 
-const marked = ({ says, mark }: { readonly says: string; readonly mark?: string | undefined }) => says + (mark ? ` (${mark})` : ''); // prettier-ignore
-
 /**
  * The figures that stand otherwise on paper than a card printed now would have them. Both values are said in the same way
- * first, so that units chosen since then move nothing, nor does a change too small to be seen on a card.
+ * first, so that units chosen since then move nothing, nor does a change too small to be seen on a card; and where the words
+ * on paper are those of a card printed now, nothing has moved.
  */
 export const movedOn = (printed: readonly PrintedFigure[], says: SaysOnCard): readonly MovedOnCard[] =>
   printed.flatMap((then): readonly MovedOnCard[] => {
     const { figure } = then;
     const now = says(figure);
-    if (now && says(figure, then.value)?.says === now.says && weighed(then.mark) === weighed(now.mark))
-      return [];
+    const isSaid = now && (then.says === now.says || says(figure, then.value)?.says === now.says);
+    if (isSaid && weighed(then.mark) === weighed(now.mark)) return [];
     return [{ label: headOf(figure), was: marked(then), ...(now ? { is: marked(now) } : {}) }];
   });
 

@@ -27,7 +27,7 @@ export interface KeptQuantity {
 export interface FigureNow {
   readonly value: number;
   readonly isKnown: boolean;
-  /** True when it is only computed from something that is not known. */
+  /** True when it is only computed from something that is not known: it speaks against no sentence. */
   readonly isEstimate?: boolean;
 }
 /** What a figure is in the house now; nothing for one that no house gives. */
@@ -38,18 +38,27 @@ export interface StaleSentence extends Sentence {
   /** The new sentence, whole. */
   readonly anew: string;
   readonly why: string;
-  /** True when all that speaks against it are estimates: the guide may know better. */
-  readonly isDoubtful: boolean;
   readonly changes: readonly TextChange[];
 }
 export interface ToldStale {
   readonly kept: KeptQuantity;
   readonly why: string;
 }
+/** A figure that the house has not of its own, as a sentence says it: the house may take it. */
+export interface OfferedFigure {
+  readonly figure: TalkFigureId;
+  /** What is said, in the figure’s own unit. */
+  readonly says: number;
+  readonly sentence: string;
+  /** What the house reckons, where it has an estimate. */
+  readonly estimate?: number;
+}
 export interface Stale {
   readonly sentences: readonly StaleSentence[];
-  /** Figures for which nothing is proposed: the house does not know them, or they cannot be said anew. */
+  /** Figures for which nothing is proposed: they cannot be said anew, or the house does not know them. */
   readonly told: readonly ToldStale[];
+  /** Figures that the house has not of its own, the first telling of each. */
+  readonly offered: readonly OfferedFigure[];
 }
 
 /** The quantities that the reader of talks is sure of, as kept ones; `houseThen` gives what the house had when the talk was read. */
@@ -58,7 +67,7 @@ export function keptOf(quantities: readonly ReadQuantity[], houseThen: HouseNow 
     if (!figure || !inFigure) return [];
     const [low = 0, high = low] = inFigure;
     const then = houseThen(figure);
-    return [{ at: start, words: text, figure, value: then?.isKnown ? then.value : (low + high) / 2, chance: confidence }];
+    return [{ at: start, words: text, figure, value: then?.isKnown && !then.isEstimate ? then.value : (low + high) / 2, chance: confidence }];
   });
 } // prettier-ignore
 
@@ -129,19 +138,16 @@ function anewOf({ stood, kept }: HedgedQuantity, now: number): Anew | undefined 
 const overlap = (a: TextChange, b: TextChange) =>
   a.at < b.at + b.stood.length && b.at < a.at + a.stood.length;
 
-/** What is to be said behind a figure of the house that is an estimate. */
-const asFar = (isEstimate = false): string => (isEstimate ? ', as far as is known' : '');
-
 /** Why nothing is proposed for a kept quantity whose manner is not known; nothing where there is nothing to propose. */
 function whyNot(
   text: string,
   { at, words, value, figure }: KeptQuantity,
-  { value: now, isEstimate }: FigureNow,
+  { value: now }: FigureNow,
 ): string | undefined {
   if (text.slice(at, at + words.length) !== words) return `“${words}” no longer stands there.`;
   const isChanged = Math.abs(now - value) > LITTLE * Math.abs(value);
   return isChanged
-    ? `the house has ${numberOf(figure, now)}${asFar(isEstimate)}; “${words}” has to be put right by hand.`
+    ? `the house has ${numberOf(figure, now)}; “${words}” has to be put right by hand.`
     : undefined;
 }
 
@@ -152,19 +158,27 @@ function reason(
   how: string,
   { changes }: Anew,
 ): string {
-  return `${[`${labelOf(figure)}: the house has ${numberOf(figure, now.value)}${asFar(now.isEstimate)}, and it is said ${how}`, ...changes].join('; ')}.`;
+  return `${[`${labelOf(figure)}: the house has ${numberOf(figure, now.value)}, and it is said ${how}`, ...changes].join('; ')}.`;
 }
 
+/** What a sentence says of a figure that the house has not of its own; nothing where an estimate of it agrees. */
+function offeredBy({ kept: { figure }, manner }: HedgedQuantity, now: FigureNow, sentence: string): OfferedFigure | undefined {
+  if (now.isKnown && whyMissed(manner, now.value) === undefined) return undefined;
+  const says = manner.meant.toFigure(manner.value);
+  return { figure, says, sentence, ...(now.isKnown ? { estimate: now.value } : {}) };
+} // prettier-ignore
+
 /**
- * The sentences of a talk that no longer hold. Quantities that are not sure to be their figure are left alone; figures
- * that the house does not know, and words that cannot be said anew, are told and nothing is proposed for them.
+ * The sentences of a talk that no longer hold. Quantities that are not sure to be their figure are left alone; words that
+ * cannot be said anew are told and nothing is proposed for them; of figures that the house has not of its own, what is
+ * said is offered to the house.
  */
 export function staleIn(text: string, kept: readonly KeptQuantity[], house: HouseNow): Stale {
   const sure = kept.filter(({ chance }) => chance >= CERTAIN).toSorted((a, b) => a.at - b.at);
   const told: ToldStale[] = [];
+  const offered = new Map<TalkFigureId, OfferedFigure>();
   const sentences = sentencesOf(text).flatMap((sentence): StaleSentence[] => {
     const why: string[] = [];
-    let isDoubtful = true;
     const changes: TextChange[] = [];
     const put = (change: TextChange) => {
       if (!changes.some((other) => overlap(other, change))) changes.push(change);
@@ -172,11 +186,14 @@ export function staleIn(text: string, kept: readonly KeptQuantity[], house: Hous
     for (const each of sure.filter(({ at }) => at >= sentence.at && at < sentence.end)) {
       const now = house(each.figure);
       if (!now) continue;
-      if (!now.isKnown) {
-        told.push({ kept: each, why: `${labelOf(each.figure)}: the house does not know it.` });
+      const whole = withItsHedge(text, each);
+      if (!now.isKnown || now.isEstimate) {
+        const offer = whole && offeredBy(whole, now, text.slice(sentence.at, sentence.end));
+        if (offer && !offered.has(each.figure)) offered.set(each.figure, offer);
+        if (!whole && !now.isKnown)
+          told.push({ kept: each, why: `${labelOf(each.figure)}: the house does not know it.` });
         continue;
       }
-      const whole = withItsHedge(text, each);
       if (!whole) {
         const why = whyNot(text, each, now);
         if (why) told.push({ kept: each, why: `${labelOf(each.figure)}: ${why}` });
@@ -186,7 +203,6 @@ export function staleIn(text: string, kept: readonly KeptQuantity[], house: Hous
       const anew = how && anewOf(whole, now.value);
       if (!anew) continue;
       why.push(reason(whole, now, how, anew));
-      isDoubtful &&= now.isEstimate === true;
       put(withArticle(text, { at: whole.at, stood: whole.stood, anew: anew.words }));
       for (const again of againIn(text, sentence, whole, kept)) {
         const words = anewOf(again, now.value)?.words;
@@ -196,7 +212,7 @@ export function staleIn(text: string, kept: readonly KeptQuantity[], house: Hous
     if (changes.length === 0) return [];
     const stood = text.slice(sentence.at, sentence.end);
     const inOrder = changes.toSorted((a, b) => a.at - b.at);
-    return [{ ...sentence, stood, anew: withWordsChanged(stood, inOrder, sentence.at), why: why.join(' '), isDoubtful, changes: inOrder }]; // prettier-ignore
+    return [{ ...sentence, stood, anew: withWordsChanged(stood, inOrder, sentence.at), why: why.join(' '), changes: inOrder }]; // prettier-ignore
   });
-  return { sentences, told };
+  return { sentences, told, offered: [...offered.values()] };
 }

@@ -9,7 +9,7 @@ import { ownSheetFile } from '../exercises/own-examples.ts';
 import { sealedSheetFile } from '../exercises/sealed-file.ts';
 import { scriptOf } from '../talk/scripts.ts';
 import { talk as walkTalk } from '../walk/harrowmere-talk.ts';
-import { addresses, broken, contradiction, open, pageWith, quote, ready } from './pages.ts';
+import { addresses, broken, contradiction, open, pageWith, quote, ready, sumsOf } from './pages.ts';
 import { handInBlank } from './hand-in-blank.ts';
 
 const script = scriptOf('disagreeing').text;
@@ -547,7 +547,7 @@ const uses: readonly {
   },
   {
     what: 'practice, with an answer that cannot be read',
-    address: '/practice/#topic=fermenting',
+    address: sumsOf.fermenting,
     part: 'main',
     use: async (page) => {
       await page.locator('#practice-answer').fill('a bucketful');
@@ -557,7 +557,7 @@ const uses: readonly {
   },
   {
     what: 'practice, marked wrong, with its working',
-    address: '/practice/#topic=fermenting',
+    address: sumsOf.fermenting,
     part: 'main',
     use: async (page) => {
       await page.locator('#practice-answer').fill('1');
@@ -658,10 +658,17 @@ const uses: readonly {
   },
 ];
 
-/** Controls that a thumb would miss, each with its size. A link or a marked figure within a sentence is let be, as WCAG 2.5.8 does; so is a word with its meaning. */
+/** Controls that a thumb would miss, each with its size. A link or a marked figure within a sentence is let be, as WCAG 2.5.8 does; so is a word with its meaning. A link that stands in a line by itself has 24 px at least. */
 const tooSmall = (page: Page) =>
-  page.evaluate(() =>
-    [
+  page.evaluate(() => {
+    const isInline = (each: Element) => getComputedStyle(each).display.startsWith('inline');
+    /** Whether words of the same sentence stand right before a link, or right behind it. */
+    const isInSentence = (link: Element): boolean => {
+      const [before = '', after = ''] = [link.previousSibling?.textContent, link.nextSibling?.textContent];
+      if (!before?.trim() && !after?.trim() && isInline(link.parentElement!)) return isInSentence(link.parentElement!); // prettier-ignore
+      return /[\p{L}\d%),;’”–]\s*$/u.test(before!) || /^\s*[\p{Ll}\d,;.:)(“–?]/u.test(after!);
+    };
+    return [
       ...document.querySelectorAll<HTMLElement>(
         'a[href], button, input, select, textarea, summary, [role=slider]',
       ),
@@ -671,14 +678,16 @@ const tooSmall = (page: Page) =>
         const box = (
           control.matches('label input') ? control.closest('label')! : control
         ).getBoundingClientRect();
+        const isLine = control.matches('a, .marked .mark') && isInline(control);
+        const height = Math.max(...[...control.getClientRects()].map((line) => line.height));
         const inText =
-          control.matches('a, .marked .mark') && getComputedStyle(control).display.startsWith('inline');
+          isLine && (height >= 24 || control.matches('.mark, .source a, a.source') || isInSentence(control));
         const low = Math.min(box.width, box.height);
         return low > 0 && low < 43.9 && !inText
           ? `${control.tagName} ${control.className.toString()} “${control.textContent!.slice(0, 30)}” ${Math.round(box.width)} × ${Math.round(box.height)}`
           : [];
-      }),
-  );
+      });
+  });
 
 for (const { what, address, part, use, shows } of uses)
   test(`in use: ${what}`, async ({ page }) => {

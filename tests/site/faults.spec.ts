@@ -4,7 +4,7 @@ import { pathToFileURL } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
 import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
-import { open, quote, ready } from './pages.ts';
+import { open, quote, ready, sumsOf } from './pages.ts';
 
 const HOUSE = 'malt-spirit-handbook/house';
 const PRACTICE = 'malt-spirit-handbook/practice';
@@ -35,7 +35,7 @@ test('storage full: the page says so, works on, and what was kept stays', async 
   );
   await expect(page.locator('[data-figure="house.heartEnd"]').first()).toHaveText(/^62\D/);
   expect(await kept(page, HOUSE)).toBe(sallowby);
-  await open(page, '/practice/#topic=mashing');
+  await open(page, sumsOf.mashing);
   await page.locator('#practice-answer').fill('1');
   await page.getByRole('button', { name: 'Mark my answer' }).click();
   await expect(page.locator('.practice .problem').first()).toContainText(
@@ -118,7 +118,7 @@ test('practice written by a newer version is told of and kept aside', async ({ p
     ([key, text]) => localStorage.getItem(key!) ?? localStorage.setItem(key!, text!),
     [PRACTICE, newer],
   );
-  await open(page, '/practice/#topic=mashing');
+  await open(page, sumsOf.mashing);
   await expect(page.getByRole('alert')).toContainText('another version');
   await page.locator('#practice-answer').fill('1');
   await page.getByRole('button', { name: 'Mark my answer' }).click();
@@ -156,7 +156,7 @@ for (const [what, time] of [
 
 test('two tabs: an answer in one is not lost by an answer in the other', async ({ context }) => {
   const tabs = await Promise.all([context.newPage(), context.newPage()]);
-  for (const [i, tab] of tabs.entries()) await open(tab, `/practice/#topic=${['mashing', 'fermenting'][i]}`);
+  for (const [i, tab] of tabs.entries()) await open(tab, [sumsOf.mashing, sumsOf.fermenting][i]!);
   for (const tab of tabs) {
     await tab.locator('#practice-answer').fill('1');
     await tab.getByRole('button', { name: 'Mark my answer' }).click();
@@ -184,11 +184,8 @@ test('a page shown again by the Back button has what was changed and answered me
   await expect.poll(() => kept(other, HOUSE)).toContain('"heartEnd":60.5');
   expect(await kept(other, HOUSE)).toContain('"fillingStrength":62');
 
-  for (const [page, topic] of [
-    [away, 'mashing'],
-    [other, 'fermenting'],
-  ] as const)
-    await open(page, `/practice/#topic=${topic}`);
+  await open(away, sumsOf.mashing);
+  await open(other, sumsOf.fermenting);
   const answer = async (page: Page) => {
     await page.locator('#practice-answer').fill('1');
     await page.getByRole('button', { name: 'Mark my answer' }).click();

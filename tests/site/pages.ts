@@ -90,6 +90,12 @@ export async function broken(page: Page, part = 'html'): Promise<readonly string
   return found;
 }
 
+/** Practice of one kind of a topic whose every draw is answered by a number: a topic alone may ask for a choice first. */
+export const sumsOf = {
+  mashing: '/practice/#kinds=strike-water',
+  fermenting: '/practice/#kinds=carbon-dioxide',
+} as const;
+
 /** Quoted figures of which not all can be true, as a reader types them. */
 export const contradiction: Readonly<Record<string, string>> = {
   maltPerMash: '9,400',

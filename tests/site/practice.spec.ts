@@ -11,7 +11,7 @@ import { readSheetLink, sheetLink } from '../../src/exercises/sheet-link.ts';
 import { fixedSheet, questionsAlone, type Worksheet } from '../../src/exercises/worksheet.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { formTitles } from '../../src/exercises/topics.ts';
-import { open, watch } from './pages.ts';
+import { open, watch, sumsOf } from './pages.ts';
 import { handInBlank } from './hand-in-blank.ts';
 
 const KEY = 'malt-spirit-handbook/practice';
@@ -116,12 +116,12 @@ test('the steps of an order are numbered once', async ({ page }) => {
 
 test('an answer is marked, a mistake is named, and the full working follows', async ({ page }) => {
   const wrong = watch(page);
-  await open(page, '/practice/#topic=fermenting');
+  await open(page, sumsOf.fermenting);
   const question = await asked(page, 'fermenting', 0);
   await page.getByRole('button', { name: 'Mark my answer' }).click();
   await expect(marks(page)).toContainText('Not answered');
   await expect(marks(page)).not.toContainText('The answer');
-  if (!isNumberQuestion(question)) throw new Error('the first question of fermenting is a sum');
+  if (!isNumberQuestion(question)) throw new Error('this kind is answered by a number');
   await page.locator('#practice-answer').fill('a bucketful');
   await page.locator('#practice-answer').press('Enter');
   await expect(marks(page)).toContainText('“a bucketful” cannot be read');

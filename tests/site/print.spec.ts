@@ -3,7 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { linkOf } from '../../src/house/link.ts';
-import { addresses, open, ready } from './pages.ts';
+import { addresses, open, ready, sumsOf } from './pages.ts';
 import { faultsOf, layOut, pageCount, paperNames, papers } from './paper.ts';
 
 const houseOf = (name: string, heartEnd: number) =>
@@ -199,9 +199,10 @@ test('a sheet taken and marked prints the answers given, steps to order among th
 test('the record of practice fits a page, with lines to sign on, and nothing else prints', async ({
   page,
 }) => {
-  await open(page, '/practice/#topic=fermenting');
+  await open(page, sumsOf.fermenting);
   await page.locator('#practice-answer').fill('12');
   await page.locator('#practice-answer').press('Enter');
+  await expect(page.locator('.mark-of').first()).toBeVisible(); // the focus goes back to the answer once it is marked
   await page.locator('#record-name').fill('Una Thornwath');
   for (const paper of paperNames) {
     await page.emulateMedia({ media: 'screen' });

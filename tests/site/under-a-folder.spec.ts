@@ -8,7 +8,7 @@ import { linkOf } from '../../src/house/link.ts';
 import { ownSheetFile } from '../exercises/own-examples.ts';
 import { sealedSheetFile } from '../exercises/sealed-file.ts';
 import { serve, type Served } from '../serve.ts';
-import { open, pageWith, watch } from './pages.ts';
+import { open, pageWith, watch, sumsOf } from './pages.ts';
 import { handInBlank } from './hand-in-blank.ts';
 
 const FOLDER = '/still/house/';
@@ -239,7 +239,7 @@ const uses: Readonly<Record<string, readonly [page: string, use: (page: Page) =>
   ],
   Search: ['search/', (page) => change(page, '#search-words', 'washback', '.found li', /washback/i)],
   Practice: [
-    'practice/#topic=fermenting',
+    sumsOf.fermenting.slice(1),
     async (page) => {
       await page.locator('#practice-answer').fill('1');
       await page.locator('#practice-answer').press('Enter');

@@ -260,6 +260,35 @@ test('when the house changes, sentences that no longer hold are listed, and only
   await expect(stale.locator('ins', { hasText: 'at 58 per cent he turns the handle' })).toBeVisible();
 });
 
+test('on a phone: no sentence is held against an estimate, and the house can take what is said', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, '/walk/');
+  const text = encodeHouse({
+    name: 'Sallowby',
+    house: { ...builtInHouse, heartEnd: 58, fermentationHours: 96 } as typeof builtInHouse,
+    parts: { known: { given: { maltPerMash: 'chosen' } } },
+  });
+  await page.evaluate((text) => localStorage.setItem('malt-spirit-handbook/house', text), text);
+  await page.reload();
+  await ready(page);
+  await paste(page);
+  const stale = page.locator('.walk-stale');
+  await expect(stale.locator('h2')).toHaveText('Held against Sallowby: no sentence is wrong');
+  await expect(stale.locator('del')).toHaveCount(0);
+  await stale.getByText('Said here, and not given to Sallowby yet').click();
+  const cut = stale.locator('.walk-offered li', { hasText: 'at 62 per cent he turns the handle' });
+  await cut.getByRole('button', { name: /^Give Sallowby 62 % vol/ }).click();
+  await expect(cut).toHaveCount(0);
+  await expect(stale.getByText('Sallowby has 62 % vol now.')).toBeVisible();
+  const house = () => page.evaluate(() => localStorage.getItem('malt-spirit-handbook/house')!);
+  await expect.poll(house).toMatch(/"heartEnd":62\b/);
+  await expect.poll(house).toMatch(/"given":\{[^}]*"heartEnd"/);
+  await stale.getByRole('button', { name: 'Put it back' }).click();
+  await expect.poll(house).toContain('"heartEnd":58');
+});
+
 test('on a phone: cards that were printed are told of once the house changes, with what each says, until they are printed anew', async ({
   page,
 }) => {

@@ -60,6 +60,22 @@ test('units chosen since, and a change too small to be seen on a card, make noth
   expect(movedOn(figures.slice(0, 1), () => undefined)).toEqual([{ label: 'Strength at which the heart ends', was: figures[0]!.says }]); // prettier-ignore
 });
 
+test('a figure whose words go beyond its number is not told with the same words on both sides', () => {
+  // Of the casks in the store a card adds “once the store is full”, which another value of them is not said with.
+  const figure = 'casksInStore';
+  const card = cardFigures.find(({ id }) => id === figure)!;
+  const line = lineIfAny(builtInHouse)!;
+  const says: SaysOnCard = (_, told) => ({
+    value: told ?? figureValue(line, card.path),
+    says: saidOnCard(card, line, told),
+    mark: undefined,
+  });
+  const now = says(figure)!;
+  expect(now.says).toContain('once the store is full');
+  expect(movedOn([{ figure, value: now.value, says: now.says }], says)).toEqual([]);
+  expect(movedOn([{ figure, value: 2 * now.value, says: 'about ten casks' }], says)).toHaveLength(1);
+});
+
 test('another answer on the back is told; a question that the book has no more is not', () => {
   const card = cardOf(cardsOf(62));
   expect(answersMoved(card, () => 'Copper takes out sulphur.')).toEqual([]);

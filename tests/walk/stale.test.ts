@@ -43,21 +43,30 @@ const before = { maltPerMash: 5480, mashesPerWeek: 18, wortVolume: 27_412, origi
 const after = { ...before, maltPerMash: 6020, mashesPerWeek: 14, wortVolume: 31_034, originalGravity: 1.0623, washRunHours: 12, fermentationHours: 72 }; // prettier-ignore
 
 test('of a house that did not change nothing is stale', () => {
-  expect(staleIn(talk, kept, houseOf(before))).toEqual({ sentences: [], told: [] });
+  expect(staleIn(talk, kept, houseOf(before))).toEqual({ sentences: [], told: [], offered: [] });
 });
 
-test('an estimate of the house is told as one, and a sentence that nothing else speaks against is in doubt only', () => {
+test('an estimate of the house speaks against no sentence: what is said is offered to the house instead', () => {
   const rough =
     (...estimates: readonly TalkFigureId[]): HouseNow =>
     (figure) => {
       const now = houseOf(after)(figure);
       return now && estimates.includes(figure) ? { ...now, isEstimate: true } : now;
     };
-  const [mash, wort] = staleIn(talk, kept, rough('wortVolume', 'originalGravity', 'maltPerMash')).sentences;
-  expect(wort!.isDoubtful).toBe(true);
-  expect(wort!.why).toContain('31,034 L, as far as is known, and it is said too low');
-  expect(mash!.isDoubtful).toBe(false); // how often they mash is known
-  expect(staleIn(talk, kept, houseOf(after)).sentences.some(({ isDoubtful, why }) => isDoubtful || why.includes('as far'))).toBe(false); // prettier-ignore
+  const found = staleIn(talk, kept, rough('wortVolume', 'originalGravity', 'maltPerMash', 'washStrength'));
+  expect(found.offered.map(({ figure, says, estimate }) => [figure, says, estimate])).toEqual([
+    ['maltPerMash', 5500, 6020],
+    ['wortVolume', 27_000, 31_034],
+    ['originalGravity', 1.058, 1.0623],
+  ]); // the wash strength agrees with its estimate
+  expect(found.offered[1]!.sentence).toContain('27,000 L');
+  expect(found.sentences.map(({ anew }) => anew)).toEqual([
+    // how often they mash is known, and said anew; the malt of a mash stays as it is said
+    'We mash just under five and a half thousand kilos, that is a shade over twelve thousand pounds, twice a day, seven days a week.',
+    'It is a twelve-hour run!',
+    'Seventy-two hours in pine, then c. 8.4 per cent.',
+  ]);
+  expect(staleIn(talk, kept, houseOf(after)).offered).toEqual([]);
 });
 
 test('a change within the rounding leaves a sentence as it is', () => {
@@ -91,15 +100,15 @@ test('just under holds down to the next figure that would be said', () => {
   expect([whyMissed(manner, 1139), whyMissed(manner, 1156)]).toEqual(['too high', 'too low']);
 });
 
-test('what the house does not know is told, and nothing proposed for it', () => {
-  const { sentences, told } = staleIn(talk, kept, houseOf({}, ['washStrength']));
-  expect(sentences).toEqual([]);
-  expect(told.map(({ why }) => why)).toEqual(['Wash strength: the house does not know it.']);
+test('what the house does not know is offered to it, and nothing proposed for it', () => {
+  const { sentences, told, offered } = staleIn(talk, kept, houseOf({}, ['washStrength']));
+  expect([sentences, told]).toEqual([[], []]);
+  expect(offered).toEqual([{ figure: 'washStrength', says: 8.4, sentence: expect.stringContaining('c. 8.4 per cent') }]); // prettier-ignore
 });
 
 test('what is not sure to be a figure is left alone, and what no longer stands there is told', () => {
   const unsure = [take('27,000 L', 'wortVolume', 27_412, 0.6)];
-  expect(staleIn(talk, unsure, houseOf(after))).toEqual({ sentences: [], told: [] });
+  expect(staleIn(talk, unsure, houseOf(after))).toEqual({ sentences: [], told: [], offered: [] });
   const moved = [{ ...take('27,000 L', 'wortVolume', 27_412), at: 3 }];
   expect(staleIn(talk, moved, houseOf(after)).told).toHaveLength(1);
 });
