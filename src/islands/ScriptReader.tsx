@@ -15,6 +15,7 @@ import { ScriptMarked } from './ScriptMarked.tsx';
 import { ScriptTwice } from './ScriptTwice.tsx';
 import { ScriptUnanswered } from './ScriptUnanswered.tsx';
 import { ScriptVerdict } from './ScriptVerdict.tsx';
+import { fetchedWhenWanted } from './fetched-part.tsx';
 import { useTalkBox } from './script-box.ts';
 import { correctionAt, placesOfCorrections, type PutRight } from './script-corrections.ts';
 import { LONGEST_TALK } from './script-kept.ts';
@@ -25,6 +26,8 @@ import type { TalkRead } from './script-reading.worker.ts';
 
 const FAILED =
   'The part of this page that reads a talk did not come, so nothing was read. What you typed is untouched; load the page again.';
+
+const ScriptGive = fetchedWhenWanted(() => import('./ScriptGive.tsx').then((come) => come.ScriptGive));
 
 /** The words of a question that its answer would use. */
 const wordsOf = (question: string) =>
@@ -182,6 +185,11 @@ export default function ScriptReader(props: {
           Take the tick from “Compare with {besideHouse.name()}”.
         </p>
       </Show>
+      <ScriptGive
+        isWanted={isTalk() && readFor.house().script.quantities.length > 0}
+        isOfHouse={box.talk().held !== false}
+        read={readFor.house()}
+      />
       <ScriptAsk
         text={readFor.asked().text}
         unsure={unsure()}
