@@ -121,6 +121,7 @@ export function ScriptMarked(props: ScriptMarkedProps) {
     );
   });
   const unsure = createMemo(() => new Set(read().unsure.map(({ start }) => start)));
+  const putRight = createMemo(() => new Set(read().putRight));
   const markAt = (place: number) => () => document.querySelector<HTMLElement>(`.marked [data-at="${place}"]`);
   /** The words of the same figure where it is told otherwise. */
   const elsewhere = (place: number) => {
@@ -147,7 +148,11 @@ export function ScriptMarked(props: ScriptMarkedProps) {
                     <button
                       type="button"
                       class={`mark ${of().finding.replace(' ', '-')}`}
-                      classList={{ unsure: unsure().has(place()), none: !of().taken }}
+                      classList={{
+                        unsure: unsure().has(place()),
+                        none: !of().taken && !unsure().has(place()),
+                        'put-right': putRight().has(place()),
+                      }}
                       data-at={place()}
                       aria-expanded={open()?.of === quantity}
                       aria-controls={open()?.of === quantity ? PANEL : undefined}

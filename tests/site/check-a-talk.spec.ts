@@ -63,3 +63,35 @@ test('with no house of the reader’s own one is begun; a talk of another house 
   await page.locator('#script-against-house').uncheck();
   await expect(part.getByRole('button')).toHaveCount(0);
 }); // prettier-ignore
+
+test('what is put right is said and ticked on its mark; what is no figure of the house looks other than what nothing checks', async ({
+  page,
+}) => {
+  await open(page, '/script/');
+  await page
+    .locator('#script-text')
+    .fill('Each mash is 1,800 kilos of malt. It ferments for 56 hours. We bottle at 43 per cent. The mash tun came here in 1967.');
+  const [malt, year, hours] = ['1,800', '1967', '56 hours'].map((words) =>
+    page.locator('.marked .mark', { hasText: words }),
+  );
+  const lineUnder = (of: typeof malt) =>
+    of!.evaluate((mark) => {
+      const { borderBlockEndStyle, borderInlineStartStyle } = getComputedStyle(mark);
+      return [borderBlockEndStyle, borderInlineStartStyle];
+    });
+  const tick = (of: typeof malt) => of!.evaluate((mark) => getComputedStyle(mark, '::after').content);
+  expect(await lineUnder(malt)).toEqual(['dotted', 'none']);
+  expect(await lineUnder(year)).toEqual(['none', 'solid']);
+  expect(await lineUnder(hours)).toEqual(['dashed', 'none']);
+  await expect(page.locator('.legend')).toContainText('Between bars: no figure of the house');
+  expect(await tick(hours)).toBe('none');
+  await page.locator('.script-ask').getByRole('button', { name: 'Hours in the washback' }).click();
+  await expect(page.locator('#announcer')).toContainText('“56 hours” is hours in the washback, as you say.');
+  await expect.poll(() => tick(hours)).toContain('as you say');
+  await malt!.click();
+  await page.locator('.marked .taken').getByRole('button', { name: 'Not ours' }).click();
+  await expect(page.locator('#announcer')).toContainText('“1,800 kilos” is no figure of the house, as you say.');
+  await expect.poll(() => tick(malt)).toContain('as you say');
+  expect(await lineUnder(malt)).toEqual(['none', 'solid']);
+  expect(await tick(year)).toBe('none');
+}); // prettier-ignore
