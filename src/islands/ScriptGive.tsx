@@ -49,7 +49,7 @@ export function ScriptGive(props: {
     focusAfter(event, () => saying);
   };
   return (
-    <div class="script-give">
+    <div class="script-give" id="script-give">
       <p class="actions">
         <Show when={give().length > 0}>
           <button type="button" onClick={put}>

@@ -215,6 +215,8 @@ export default function ScriptReader(props: {
         <AgainstHouse
           id={isTalk() ? 'script-against-house' : 'quoted-against-house'}
           found={besideHouse.against()}
+          notKnown={besideHouse.notKnown()}
+          giveAt={isTalk() ? '#script-give' : undefined}
           held={besideHouse.held()}
           hold={(held) => box.take({ ...box.talk(), held })}
         />

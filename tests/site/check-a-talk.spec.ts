@@ -95,3 +95,19 @@ test('what is put right is said and ticked on its mark; what is no figure of the
   expect(await lineUnder(malt)).toEqual(['none', 'solid']);
   expect(await tick(year)).toBe('none');
 }); // prettier-ignore
+
+test('a house of which nothing is given overrules no word of the talk, says so, and leads to where it can be given', async ({
+  page,
+}) => {
+  await withHouse(page, { bottlingStrength: 'set' }, `${talk} New spirit from a mash is 600 litres.`);
+  const against = page.locator('.against-house');
+  await expect(against).toContainText('One figure is not as at Thornwath.');
+  await expect(against.locator('li')).toHaveText(['Bottling strength: you say 43 % vol; Thornwath has 46 % vol.']);
+  await expect(against).toContainText(/Thornwath has no figure of its own yet for malt a mash, .*new spirit from a mash/);
+  // What its line reckons of 1,500 kg that nobody gave, some 950 L, is no word against 600 L.
+  await page.locator('.marked .mark', { hasText: '600 litres' }).click();
+  await expect(page.locator('.marked .taken')).toContainText('Thornwath has no figure of its own for it yet.');
+  await expect(page.locator('.marked .taken')).not.toContainText('Thornwath has 9');
+  await against.getByRole('link', { name: 'Give it yours' }).click();
+  await expect(page.getByRole('button', { name: /^Give .* to Thornwath$/ })).toBeInViewport();
+}); // prettier-ignore
