@@ -70,7 +70,11 @@ export function AgainstHouse(props: {
           <p>
             {notKnownSentence(props.notKnown, name())}{' '}
             <Show when={props.notKnown.some(isGivenByHouses) && props.giveAt}>
-              {(at) => <a href={at()}>Give it yours</a>}
+              {(at) => (
+                <a class="on-screen" href={at()}>
+                  Give it yours
+                </a>
+              )}
             </Show>
           </p>
         </Show>

@@ -5,6 +5,7 @@ import { formatNumber } from '../core/format.ts';
 import type { Reconciliation } from '../core/cross-check/reconcile.ts';
 import { isRefusal } from '../core/refusal.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
+import { visibleName } from '../house/name.ts';
 import { labelOf } from '../talk/labels.ts';
 import { NOT_OURS } from '../talk/settled.ts';
 import { AgainstHouse } from './AgainstHouse.tsx';
@@ -175,6 +176,9 @@ export default function ScriptReader(props: {
         <p class="problem" role="alert">
           {trouble()}
         </p>
+      </Show>
+      <Show when={isTalk() && isRead()}>
+        <h2 class="talk-printed">{visibleName(box.talk().name)}</h2>
       </Show>
       <div class="together" tabindex="-1">
         <Show when={verdict()} fallback={<p>{firstSentence()}</p>}>

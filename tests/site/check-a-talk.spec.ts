@@ -111,3 +111,18 @@ test('a house of which nothing is given overrules no word of the talk, says so, 
   await against.getByRole('link', { name: 'Give it yours' }).click();
   await expect(page.getByRole('button', { name: /^Give .* to Thornwath$/ })).toBeInViewport();
 }); // prettier-ignore
+
+test('a printed talk carries its name, and nothing that is of no use on paper', async ({ page }) => {
+  await withHouse(page, { bottlingStrength: 'set' });
+  await page.getByText('Name, save, and other talks').click();
+  await page.locator('#script-name').fill('Tuesday at the mill');
+  await page.locator('#script-name').press('Tab');
+  await expect(page.locator('.talk-printed')).toBeHidden();
+  for (const shown of ['.test-behind', '.against-house a', '.script-give']) await expect(page.locator(shown)).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.talk-printed')).toHaveText('Tuesday at the mill');
+  for (const there of ['.talk-printed', '.marked', '.script-verdict > p', '.script-card dd'])
+    await expect(page.locator(there).first()).toBeVisible();
+  for (const gone of ['main h1', '.summary', '.test-behind', '.against-house a', '.script-give', '.script-reader .working a'])
+    await expect(page.locator(gone).first()).toBeHidden();
+}); // prettier-ignore
