@@ -3,7 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { decodeHouse, encodeHouse } from '../../src/house/codec.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { knownOf, type Known } from '../../src/house/parts/known.ts';
-import { open, watch } from './pages.ts';
+import { broken, open, watch } from './pages.ts';
 
 const KEY = 'malt-spirit-handbook/house';
 const talk =
@@ -43,6 +43,7 @@ test('the figures of a talk that the house has not are given to it by one touch,
   const own = await keptHouse(page);
   expect([own.house.fermentationHours, own.house.bottlingStrength]).toEqual([56, builtInHouse.bottlingStrength]);
   expect(Object.keys(knownOf(own).given).toSorted()).toEqual(['bottlingStrength', 'fermentationHours', 'maltPerMash']);
+  expect(await broken(page, '.script-give')).toEqual([]);
   await part.getByRole('button', { name: 'Put all back' }).click();
   await expect(part.getByRole('status')).toHaveText('Put back: Thornwath is as it was.');
   await expect.poll(async () => (await keptHouse(page)).house).toEqual(builtInHouse);
