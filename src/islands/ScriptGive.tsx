@@ -1,11 +1,12 @@
 // Gives the house at hand the figures of a talk that nobody has given it yet, by one button; says what was set, what stood before and what was left, and puts all back by one more.
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, Show } from 'solid-js';
 import { builtInName } from '../house/figures.ts';
 import { labelOf } from '../talk/labels.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { useKnown } from '../browser/known-store.ts';
 import { focusAfter } from './focus-after.ts';
 import { withSmallInitial } from './ScriptAsk.tsx';
+import { ScriptGiven } from './ScriptGiven.tsx';
 import { giveToHouse, type GivenToHouse } from './script-given.ts';
 import { figuresToGive } from './script-to-give.ts';
 import type { TalkRead } from './script-reading.worker.ts';
@@ -65,55 +66,7 @@ export function ScriptGive(props: {
       <p role="status" tabindex="-1" ref={saying}>
         {says()}
       </p>
-      <Show when={last()}>{(done) => <GivenSaid of={done()} putBack={putBack} />}</Show>
+      <Show when={last()}>{(done) => <ScriptGiven of={done()} putBack={putBack} />}</Show>
     </div>
   );
-}
-
-/** What was set and what stood before, what was left and why, and the way back. */
-function GivenSaid(props: { readonly of: GivenToHouse; readonly putBack: (event: Event) => void }) {
-  return (
-    <>
-      <Show when={props.of.set.length > 0}>
-        <details>
-          <summary>What was set, and what stood before</summary>
-          <dl class="results">
-            <For each={props.of.set}>
-              {({ label, now, before }) => (
-                <div>
-                  <dt>{label}</dt>
-                  <dd class="number">
-                    {now} <span class="spread">(before: {before})</span>
-                  </dd>
-                </div>
-              )}
-            </For>
-          </dl>
-          <Show when={props.of.moved.length > 0}>
-            <p class="note">Moved with them, as nobody has given them: {props.of.moved.join(', ')}.</p>
-          </Show>
-        </details>
-      </Show>
-      <Show when={props.of.refused.length > 0}>
-        <p>Left as they are, as the house does not run with them:</p>
-        <ul class="sentences">
-          <For each={props.of.refused}>{({ figure, problem }) => <li>{leftWith(figure, problem)}</li>}</For>
-        </ul>
-      </Show>
-      <Show when={props.of.set.length > 0}>
-        <p class="actions">
-          <button type="button" onClick={(event) => props.putBack(event)}>
-            Put all back
-          </button>
-          <a href="../house/">See {props.of.house}</a>
-        </p>
-      </Show>
-    </>
-  );
-}
-
-/** A figure by its name and the house’s own sentence, which may begin with that name. */
-function leftWith(figure: Parameters<typeof labelOf>[0], problem: string): string {
-  const label = labelOf(figure);
-  return problem.startsWith(label) ? problem : `${label}: ${withSmallInitial(problem)}`;
 }
