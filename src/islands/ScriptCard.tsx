@@ -7,7 +7,8 @@ import { rangeInWords } from '../core/cross-check/verdict.ts';
 import { setByTheHouse } from '../core/cross-check/set-by-the-house.ts';
 import { useKnown } from '../browser/known-store.ts';
 import { useHouse } from '../browser/house-store.ts';
-import { heldAgainst, type HeldFigure } from '../talk/own-house.ts';
+import type { HeldFigure } from '../talk/own-house.ts';
+import { heldByKnown } from './script-held.ts';
 
 const inDoubt = ({ finding }: JudgedFigure) => finding !== 'agrees' && finding !== 'not checkable';
 
@@ -24,15 +25,13 @@ export function ScriptCard(props: { readonly of: Reconciliation; readonly held: 
   const rows = createMemo(() =>
     props.of.figures.map((judged) => ({
       judged,
-      own: props.held ? heldAgainst(judged, line(), known) : undefined,
+      own: props.held ? heldByKnown(judged, line(), known) : undefined,
     })),
   );
-  const isHouses = (own: HeldFigure | undefined) => own !== undefined && (own.agrees || !own.isEstimate);
-  const carried = () => rows().filter(({ judged, own }) => isHouses(own) || !inDoubt(judged));
-  const left = () => rows().filter(({ judged, own }) => !isHouses(own) && inDoubt(judged));
-  /** What the house only reckons from figures that nobody gave does not take the place of what a guide says. */
+  const carried = () => rows().filter(({ judged, own }) => own !== undefined || !inDoubt(judged));
+  const left = () => rows().filter(({ judged, own }) => own === undefined && inDoubt(judged));
   const words = (judged: JudgedFigure, own: HeldFigure | undefined) =>
-    own && !own.agrees && !own.isEstimate ? spokenFigure(judged.figure, own.house) : asSaid(judged);
+    own && !own.agrees ? spokenFigure(judged.figure, own.house) : asSaid(judged);
   return (
     <section class="script-card" aria-label="Card of the talk">
       <h3>

@@ -30,7 +30,7 @@ export function ScriptFollows(props: { readonly of: Reconciliation }) {
           </For>
         </dl>
       </Show>
-      <details class="working">
+      <details class="working test-behind">
         <summary>The test behind it</summary>
         <p>
           {props.of.overall.freedom === 0

@@ -3,11 +3,11 @@ import { batch, createEffect, createMemo, createSignal, For, on, Show, type Acce
 import { isRefusal } from '../core/refusal.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { quotableOf } from '../talk/labels.ts';
-import { heldAgainst } from '../talk/own-house.ts';
 import { paragraphsOf, type Paragraph } from '../talk/paragraphs.ts';
 import type { ReadQuantity } from '../talk/script.ts';
 import { focusAfter } from './focus-after.ts';
 import { useHowKnown } from './how-known.ts';
+import { heldByKnown, isNotKnown } from './script-held.ts';
 import { inTurns } from './in-turns.ts';
 import type { PutRight } from './script-corrections.ts';
 import type { TalkRead } from './script-reading.worker.ts';
@@ -42,7 +42,7 @@ const shownAs = ({ text, quantities, at: place }: Paragraph): Shown => {
   return { text, quantities, at, move: (next) => void move(next) };
 };
 
-const UNJUDGED: JudgedMark = { taken: undefined, finding: 'not checkable', own: undefined };
+const UNJUDGED: JudgedMark = { taken: undefined, finding: 'not checkable', own: undefined, lacks: false };
 
 const keyOf = ({ text, quantities }: Pick<Paragraph, 'text' | 'quantities'>) =>
   JSON.stringify([text, quantities.map(({ start, end, figure, confidence }) => [start, end, figure, surenessInWords(confidence)])]); // prettier-ignore
@@ -106,21 +106,21 @@ export function ScriptMarked(props: ScriptMarkedProps) {
     const findings = new Map(answer()?.figures.map(({ figure, finding }) => [figure, finding]));
     return new Map(
       Object.entries(read().taken).map(([place, taken]) => {
-        const own = props.held ? heldAgainst(taken, line(), known) : undefined;
+        const own = props.held ? heldByKnown(taken, line(), known) : undefined;
         const name = quotableOf(taken.figure);
         // What the house says of a quantity goes before what the other figures say of it.
         const finding = own
           ? own.agrees
             ? 'agrees'
-            : own.isEstimate
-              ? 'doubtful'
-              : 'disagrees'
+            : 'disagrees'
           : ((name && findings.get(name)) ?? 'not checkable');
-        return [Number(place), { taken, finding, own }];
+        const lacks = props.held && isNotKnown(taken.figure, known);
+        return [Number(place), { taken, finding, own, lacks }];
       }),
     );
   });
   const unsure = createMemo(() => new Set(read().unsure.map(({ start }) => start)));
+  const putRight = createMemo(() => new Set(read().putRight));
   const markAt = (place: number) => () => document.querySelector<HTMLElement>(`.marked [data-at="${place}"]`);
   /** The words of the same figure where it is told otherwise. */
   const elsewhere = (place: number) => {
@@ -147,7 +147,11 @@ export function ScriptMarked(props: ScriptMarkedProps) {
                     <button
                       type="button"
                       class={`mark ${of().finding.replace(' ', '-')}`}
-                      classList={{ unsure: unsure().has(place()), none: !of().taken }}
+                      classList={{
+                        unsure: unsure().has(place()),
+                        none: !of().taken && !unsure().has(place()),
+                        'put-right': putRight().has(place()),
+                      }}
                       data-at={place()}
                       aria-expanded={open()?.of === quantity}
                       aria-controls={open()?.of === quantity ? PANEL : undefined}

@@ -5,9 +5,12 @@ import { formatNumber } from '../core/format.ts';
 import type { Reconciliation } from '../core/cross-check/reconcile.ts';
 import { isRefusal } from '../core/refusal.ts';
 import type { VisitorQuestion } from '../house/visitor-questions.ts';
+import { visibleName } from '../house/name.ts';
+import { labelOf } from '../talk/labels.ts';
+import { NOT_OURS } from '../talk/settled.ts';
 import { AgainstHouse } from './AgainstHouse.tsx';
-import { useAnnouncement } from './announce.ts';
-import { ScriptAsk } from './ScriptAsk.tsx';
+import { announce, useAnnouncement } from './announce.ts';
+import { ScriptAsk, withSmallInitial } from './ScriptAsk.tsx';
 import { NOT_KEPT, ScriptBox } from './ScriptBox.tsx';
 import { ScriptCard } from './ScriptCard.tsx';
 import { ScriptFollows } from './ScriptFollows.tsx';
@@ -15,7 +18,9 @@ import { ScriptMarked } from './ScriptMarked.tsx';
 import { ScriptTwice } from './ScriptTwice.tsx';
 import { ScriptUnanswered } from './ScriptUnanswered.tsx';
 import { ScriptVerdict } from './ScriptVerdict.tsx';
+import { fetchedWhenWanted } from './fetched-part.tsx';
 import { useTalkBox } from './script-box.ts';
+import { countedInTalk, withoutVerdict } from './script-counts.ts';
 import { correctionAt, placesOfCorrections, type PutRight } from './script-corrections.ts';
 import { LONGEST_TALK } from './script-kept.ts';
 import { useTalkBesideHouse } from './script-beside-house.ts';
@@ -25,6 +30,8 @@ import type { TalkRead } from './script-reading.worker.ts';
 
 const FAILED =
   'The part of this page that reads a talk did not come, so nothing was read. What you typed is untouched; load the page again.';
+
+const ScriptGive = fetchedWhenWanted(() => import('./ScriptGive.tsx').then((come) => come.ScriptGive));
 
 /** The words of a question that its answer would use. */
 const wordsOf = (question: string) =>
@@ -42,12 +49,6 @@ const wordsOf = (question: string) =>
 /** What the worker found together, where it is no refusal. */
 const foundIn = ({ answer }: TalkRead): Reconciliation | undefined =>
   answer && !isRefusal(answer) ? answer : undefined;
-
-/** How many quantities were found, and how many figures among them that can be checked. */
-function counted({ script, quoted }: TalkRead): string {
-  const [found, checked] = [script.quantities.length, Object.keys(quoted).length];
-  return `${found === 1 ? 'One quantity' : `${found} quantities`} found; ${checked === 1 ? 'one figure' : `${checked} figures`} that can be checked.`;
-}
 
 export default function ScriptReader(props: {
   /** A whole talk, with talks kept by name; or a few figures typed as one says them. */
@@ -121,8 +122,7 @@ export default function ScriptReader(props: {
   const firstSentence = () => {
     const found = verdict();
     if (found) return found.first;
-    if (!isRead()) return '';
-    return readFor.verdict().script.quantities.length === 0 ? 'No figure was found.' : 'No figure that can be checked is sure yet.'; // prettier-ignore
+    return isRead() ? withoutVerdict(readFor.verdict()) : '';
   };
 
   useAnnouncement('together', readFor.verdict, () =>
@@ -140,6 +140,12 @@ export default function ScriptReader(props: {
     const places = placesOfCorrections(box.talk().corrections, read.text, read.script.quantities);
     const others = box.talk().corrections.filter((_, i) => places[i] !== start);
     box.take({ ...box.talk(), corrections: [...others, correctionAt(read.text, start, end, figure)] });
+    const words = read.text.slice(start, end);
+    announce('put-right', () =>
+      figure === NOT_OURS
+        ? `“${words}” is no figure of the house, as you say.`
+        : `“${words}” is ${withSmallInitial(labelOf(figure))}, as you say.`,
+    );
   };
 
   return (
@@ -171,6 +177,9 @@ export default function ScriptReader(props: {
           {trouble()}
         </p>
       </Show>
+      <Show when={isTalk() && isRead()}>
+        <h2 class="talk-printed">{visibleName(box.talk().name)}</h2>
+      </Show>
       <div class="together" tabindex="-1">
         <Show when={verdict()} fallback={<p>{firstSentence()}</p>}>
           {(result) => <ScriptVerdict of={result()} held={besideHouse.sentence()} />}
@@ -182,6 +191,11 @@ export default function ScriptReader(props: {
           Take the tick from “Compare with {besideHouse.name()}”.
         </p>
       </Show>
+      <ScriptGive
+        isWanted={isTalk() && readFor.house().script.quantities.length > 0}
+        isOfHouse={box.talk().held !== false}
+        read={readFor.house()}
+      />
       <ScriptAsk
         text={readFor.asked().text}
         unsure={unsure()}
@@ -197,13 +211,16 @@ export default function ScriptReader(props: {
         <ScriptMarked read={readFor.marks()} held={besideHouse.held()} settle={settle} />
         <p class="note legend">
           Underlined once: agrees. Twice: doubtful. Boxed: disagrees, or cannot be. Dotted: nothing checks it.
-          Dashed: not sure, and not used. <span class="on-screen">{counted(readFor.marks())}</span>
+          Between bars: no figure of the house. Dashed: not sure, and not used. Ticked: as you put it right.{' '}
+          <span class="on-screen">{countedInTalk(readFor.marks())}</span>
         </p>
       </Show>
       <Show when={readFor.house().script.quantities.length > 0}>
         <AgainstHouse
           id={isTalk() ? 'script-against-house' : 'quoted-against-house'}
           found={besideHouse.against()}
+          notKnown={besideHouse.notKnown()}
+          giveAt={isTalk() ? '#script-give' : undefined}
           held={besideHouse.held()}
           hold={(held) => box.take({ ...box.talk(), held })}
         />

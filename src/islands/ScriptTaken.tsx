@@ -23,6 +23,8 @@ export interface JudgedMark {
   readonly finding: Finding;
   /** What the house has, where what was said is held against it. */
   readonly own: HeldFigure | undefined;
+  /** True where the house has no such figure that is known. */
+  readonly lacks: boolean;
 }
 
 const found: Readonly<Record<Finding, string>> = {
@@ -107,7 +109,8 @@ export function ScriptTaken(props: {
     if (!taken) return props.isUnsure ? 'Say which it is.' : 'If it is one, say which.';
     if (own && !own.agrees) return `${name()} has ${numberOf(own.figure, own.house)}.`;
     if (own) return `${name()} has it so.`;
-    return quotableOf(taken.figure) ? findingOf(taken.figure, finding, props.answer) : found['not checkable'];
+    const rest = quotableOf(taken.figure) ? findingOf(taken.figure, finding, props.answer) : found['not checkable']; // prettier-ignore
+    return props.of.lacks ? `${rest} ${name()} has no figure of its own for it yet.` : rest;
   };
   return (
     <div

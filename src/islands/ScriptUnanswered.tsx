@@ -13,7 +13,10 @@ export function ScriptUnanswered(props: { readonly questions: readonly Unanswere
           <For each={props.questions}>
             {({ question, chapter, title }) => (
               <li>
-                {question} (see <a href={`../${chapter}/`}>{title}</a>)
+                {question}{' '}
+                <span class="on-screen">
+                  (see <a href={`../${chapter}/`}>{title}</a>)
+                </span>
               </li>
             )}
           </For>

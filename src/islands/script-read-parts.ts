@@ -11,6 +11,7 @@ export const NOTHING_READ: TalkRead = {
   script: { quantities: [], left: 0 },
   open: [],
   taken: {},
+  putRight: [],
   because: {},
   unsure: [],
   twice: [],

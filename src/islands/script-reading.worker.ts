@@ -30,6 +30,8 @@ export interface TalkRead extends TalkAsked {
   readonly script: ReadScript;
   readonly open: readonly UnansweredQuestion[];
   readonly taken: TakenFor;
+  /** The places that the reader has put right. */
+  readonly putRight: readonly number[];
   /** The words by which each of these is known, by its place. */
   readonly because: Readonly<Record<number, readonly string[]>>;
   readonly unsure: readonly UnsureMark[];
@@ -73,7 +75,21 @@ function read(asked: TalkAsked): TalkRead {
   const twice = toldTwice(taken, tellingsIn(text, script.quantities, settled, taken));
   const placed = script.quantities.map(({ start, end }) => ({ start, end, ...taken[start] }));
   const cuts = asked.rooms && { cuts: cutIntoRooms(text, placed, asked.rooms) };
-  return { ...asked, script, open, taken, because, unsure, twice, quoted, answer, verdict, ...cuts };
+  const putRight = Object.keys(settled).map(Number);
+  return {
+    ...asked,
+    script,
+    open,
+    taken,
+    putRight,
+    because,
+    unsure,
+    twice,
+    quoted,
+    answer,
+    verdict,
+    ...cuts,
+  };
 }
 
 addEventListener(

@@ -1,4 +1,5 @@
 // Which of a list of visitors' questions a script does not answer, and where in the script the answer would belong.
+import { answeredPlainly } from './answered-plainly.ts';
 import { quantitiesIn } from './quantities.ts';
 import { mentionsIn } from './words.ts';
 
@@ -51,10 +52,22 @@ function densest(places: readonly Place[]): { words: number; from: number; to: n
   return best;
 }
 
+/** Two sentences each that follow each other, so that an answer may be told in both. */
+function pairsOfSentences(text: string): readonly string[] {
+  const sentences = text.split(/(?<=[.!?])\s+|\n+/).filter((sentence) => sentence.trim() !== '');
+  return sentences.map((sentence, i) => `${sentence} ${sentences[i + 1] ?? ''}`.toLowerCase());
+}
+
+/** True where one of the plain ways of answering a question is said. */
+const isSaidPlainly = (id: string, pairs: readonly string[]): boolean =>
+  Object.hasOwn(answeredPlainly, id) &&
+  answeredPlainly[id]!.some((way) => pairs.some((pair) => way.every((words) => words.test(pair))));
+
 /**
  * The questions that a script leaves open, in the order given. A question counts as answered when two thirds of
- * its words stand together in one passage; one that asks how much, how long or how hot needs a number there too.
- * It reads words, not meaning, so it may leave a question open that is answered in other words.
+ * its words stand together in one passage; one that asks how much, how long or how hot needs a number there too; and
+ * one of the book's where it is answered in the plain words of guides. It reads words, not meaning, so it may leave a
+ * question open that is answered in others.
  */
 export function unanswered(text: string, questions: readonly UnansweredQuestion[]): Unanswered[] {
   const said = new Map<string, number[]>();
@@ -66,7 +79,10 @@ export function unanswered(text: string, questions: readonly UnansweredQuestion[
   const mentions = mentionsIn(text);
   const numbers = quantitiesIn(text).map(({ start }) => start);
 
+  const pairs = pairsOfSentences(text);
+
   return questions.flatMap((question) => {
+    if (isSaidPlainly(question.id, pairs)) return [];
     const words = [...new Set(question.words.map((word) => word.trim()).filter((word) => word !== ''))];
     const places: Place[] = words.flatMap((word, i) => {
       const concepts = new Set(mentionsIn(word).map(({ concept }) => concept));
