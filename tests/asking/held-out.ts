@@ -1,5 +1,6 @@
 // How often a way of asking that the list has not got finds its entry: each eighth of the ways is held out in turn.
-import { answerer, isAnswer } from '../../src/asking/answer.ts';
+import { isAnswer } from '../../src/asking/answer-given.ts';
+import { answerer } from '../../src/asking/answer.ts';
 import type { AskedList, AskedEntry } from '../../src/asking/entry.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
