@@ -2,7 +2,8 @@
 import { lineOf } from '../house/line-of.ts';
 import { filledFrom } from '../house/open-figures.ts';
 import { passesOver } from './left-over.ts';
-import { questionMatcher, type EntryMatch } from './match.ts';
+import { kinOf } from './kin.ts';
+import { questionMatcher } from './match.ts';
 import { passageFinder } from './passages.ts';
 import { countryIn, quantitiesAsked, wantedUnit } from './quantities.ts';
 import type { Answer, Asking, NotKnown } from './answer-given.ts';
@@ -18,7 +19,8 @@ import { tellEntry } from './told-entry.ts';
  * When a match is told: as the answer, where it is likely enough and holds enough of the question’s words; as what may be meant,
  * from `LIKELY` on; and below that it is not known. Set by what strangers’ questions came to, see tests/asking/strangers.test.ts.
  */
-const SURE = { chance: 0.65, score: 0.55 } as const;
+const SURE = { chance: 0.72, score: 0.4 } as const;
+const TELLS = 0.55; // score from which an entry tells such a figure by itself
 const LIKELY = { chance: 0.12, score: 0.34 } as const;
 const PLAIN = 0.2; // chance from which an entry tells a figure by itself better than the line’s proportions do
 const CERTAIN = 0.95; // of its words: it is asked in these very words
@@ -28,13 +30,10 @@ const QUOTED = { held: 0.62, words: 3 } as const;
 
 type Wanted = ReturnType<typeof wantedUnit>;
 
-/** How likely what was asked stands where the best match does: two answers from one place of the book are nearly the same. */
-const chanceOfPlace = ([best, ...others]: readonly EntryMatch[]): number =>
-  others.slice(0, NEAREST).reduce((sum, { entry, chance }) => sum + (entry.at === best!.entry.at && entry.at !== 'using/' ? chance / 2 : 0), best!.chance); // prettier-ignore
-
 /** Makes one who answers a single question from a list. */
 export function oneQuestion(list: AskedList): (asking: Asking, wanted: Wanted, country?: ReturnType<typeof countryIn>) => Answer | NotKnown {
   const { match } = questionMatcher(list);
+  const kin = kinOf(list);
   const quote = passageFinder(list.passages ?? [], list.words);
   /** The answer to one question, in a unit if one is wanted. */
   return function found(
@@ -52,8 +51,8 @@ export function oneQuestion(list: AskedList): (asking: Asking, wanted: Wanted, c
     const [best] = matches;
     const others = matches.flatMap(({ entry }) => (entry.unknown || entry === best?.entry ? [] : [entry]));
     const isKnown = best && best.score >= LIKELY.score && best.chance >= LIKELY.chance;
-    const isCertain = isKnown && (best.score >= CERTAIN || (best.score >= SURE.score && chanceOfPlace(matches) >= SURE.chance)); // prettier-ignore
-    const tellsIt = best && best.score >= SURE.score && best.chance >= PLAIN && sum?.plainly?.every((says) => best.entry.asked.some((way) => says.test(way))); // prettier-ignore
+    const isCertain = isKnown && (best.score >= CERTAIN || (best.score >= SURE.score && kin(matches) >= SURE.chance)); // prettier-ignore
+    const tellsIt = best && best.score >= TELLS && best.chance >= PLAIN && sum?.plainly?.every((says) => best.entry.asked.some((way) => says.test(way))); // prettier-ignore
     // An entry that is asked with both things of such a sum tells that figure, and no other.
     if (sum && !tellsIt && !(sum.isLoose && isCertain)) return sum;
     if (isKnown) {
