@@ -22,13 +22,16 @@ import { tellEntry } from './told-entry.ts';
  */
 const SURE = { chance: 0.72, score: 0.4 } as const;
 const TELLS = 0.55; // score from which an entry tells such a figure by itself
-const LIKELY = { chance: 0.12, score: 0.34 } as const;
+const LIKELY = { chance: 0.12, unknown: 0.4, score: 0.34 } as const;
 const PLAIN = 0.2; // chance from which an entry tells a figure by itself better than the line’s proportions do
 const CERTAIN = 0.95; // of its words: it is asked in these very words
 const WHOLE = 0.999; // and in these very words alone
 const NEAREST = 3;
 /** From here a passage of the book is told where nothing else is: what it holds of the question’s words, and how many of them. */
 const QUOTED = { held: 0.62, words: 3 } as const;
+
+const REASONS = /\bwhy\b|\bhow come\b|what (?:happens|would happen|if)\b|is it true|reason\b/i;
+const HARDLY = 0.35; // likelihood below which an entry is hardly meant
 
 type Wanted = ReturnType<typeof wantedUnit>;
 
@@ -62,7 +65,7 @@ export function oneQuestion(list: AskedList): (asking: Asking, wanted: Wanted, c
     const matches = match(bareQuestion(question));
     const [best] = matches;
     const others = matches.flatMap(({ entry }) => (entry.unknown || entry === best?.entry ? [] : [entry]));
-    const isKnown = best && best.score >= LIKELY.score && best.chance >= LIKELY.chance;
+    const isKnown = best && best.score >= LIKELY.score && best.chance >= (best.entry.unknown ? LIKELY.unknown : LIKELY.chance);
     const isCertain = isKnown && (best.score >= CERTAIN || (best.score >= SURE.score && kin(matches) >= SURE.chance)); // prettier-ignore
     const tellsIt = best && best.score >= TELLS && best.chance >= PLAIN && sum?.plainly?.every((says) => best.entry.asked.some((way) => says.test(way))); // prettier-ignore
     // An entry that is asked with both things of such a sum tells that figure, and no other.
@@ -75,7 +78,11 @@ export function oneQuestion(list: AskedList): (asking: Asking, wanted: Wanted, c
       if (fuller) return { ...fuller, question };
       if (!(isCertain && best.score >= WHOLE)) return { ...told, question, inUnit: wanted !== undefined };
     }
-    if (isKnown) {
+    const hold = matches.slice(0, NEAREST + 2).some(({ entry }) => entry.unknown) ? undefined : quote(bareQuestion(question));
+    const quoted = hold && hold.held >= QUOTED.held && hold.words >= QUOTED.words ? hold : undefined;
+    // Reasons and consequences stand in the chapters: there the book’s own sentences go before an entry that is hardly meant.
+    const isByBook = quoted !== undefined && !isCertain && REASONS.test(question) && kin(matches) < HARDLY;
+    if (isKnown && !isByBook) {
       const told = tellEntry(best.entry, telling);
       // Numbers of the asker’s own that it leaves unsaid make no answer sure.
       const isSure = (isCertain || tellsIt) && !passesOver(asked, told);
@@ -85,10 +92,7 @@ export function oneQuestion(list: AskedList): (asking: Asking, wanted: Wanted, c
         ...(!isSure && { meant: best.entry, chance: best.chance, others: others.slice(0, NEAREST - 1) }),
       };
     }
-    const quoted = matches.slice(0, NEAREST + 2).some(({ entry }) => entry.unknown)
-      ? undefined
-      : quote(bareQuestion(question));
-    if (quoted && quoted.held >= QUOTED.held && quoted.words >= QUOTED.words)
+    if (quoted)
       return { says: filledFrom(line, quoted.text), at: quoted.at, place: quoted.place, paths: [], question, inUnit: false, isQuoted: true }; // prettier-ignore
     return { nearest: [...(best && !best.entry.unknown ? [best.entry] : []), ...others].slice(0, NEAREST) };
   }

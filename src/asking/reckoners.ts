@@ -30,6 +30,7 @@ import {
   roundTank,
   washbacksEnough,
 } from './vessel-sums.ts';
+import { hoursToHeat, steamAt } from './steam-sums.ts';
 import { whatIf } from './what-if.ts';
 import { emptyCask, lossOver, lossRate, lostBetween, strengthAYear } from './wood-sums.ts';
 import { calendar, youngest } from './years.ts';
@@ -57,6 +58,8 @@ const reckoners: readonly Reckoner[] = [
   heartOfCharge,
   gasOfWash,
   gasOfAlcohol,
+  hoursToHeat,
+  steamAt,
   heatOfWarming,
   mashStands,
   strengthAYear,
