@@ -20,7 +20,7 @@ import { tellEntry } from './told-entry.ts';
  * When a match is told: as the answer, where it is likely enough and holds enough of the question’s words; as what may be meant,
  * from `LIKELY` on; and below that it is not known. Set by what strangers’ questions came to, see tests/asking/strangers.test.ts.
  */
-const SURE = { chance: 0.72, score: 0.4 } as const;
+const SURE = { chance: 0.76, score: 0.4 } as const;
 const TELLS = 0.55; // score from which an entry tells such a figure by itself
 const LIKELY = { chance: 0.12, unknown: 0.4, score: 0.34 } as const;
 const PLAIN = 0.2; // chance from which an entry tells a figure by itself better than the line’s proportions do

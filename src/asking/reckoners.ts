@@ -108,6 +108,10 @@ const reckoners: readonly Reckoner[] = [
   whatIf,
 ];
 
+/** False for gallons of proof that were asked for and are not told. */
+const isInUnit = ({ wanted }: Numbered, { says }: Pick<Answer, 'says'>): boolean =>
+  !wanted?.unit.includes('proof gal') || says.includes('proof');
+
 /** What the first reckoner makes of a sum that takes in all of its numbers; or else the first that knows such a sum. */
 export function reckonedOf(asked: Numbered): Answer | undefined {
   let loose: Answer | undefined;
@@ -115,7 +119,7 @@ export function reckonedOf(asked: Numbered): Answer | undefined {
     const reckoned = reckon(asked);
     if (!reckoned) continue;
     const told = { ...reckoned, inUnit: asked.wanted !== undefined, question: asked.text };
-    if (!leavesOver(asked, reckoned)) return told;
+    if (!leavesOver(asked, reckoned) && isInUnit(asked, reckoned)) return told;
     loose ??= { ...told, isLoose: true };
   }
   return loose;
