@@ -16,7 +16,7 @@ const place = { at: 'sums/cask-through-years/', place: 'A cask through the years
 export const leftInCask: Reckoner = (asked) => {
   const { text, quantities, house, line, wanted } = asked;
   const given = quantities.find(({ dimension }) => dimension === 'volume');
-  const isBottles = /how many bottles/i.test(text);
+  const isBottles = /how many bottles|\bwhat (?:would|will|does|do)\b.{0,60}\bbottles\b/i.test(text);
   const isHouse = isBottles && given !== undefined && quantities.length === 1 && /\b(?:cask|barrel|hogshead|butt)/i.test(text); // prettier-ignore
   const span = quantities.find(({ unit }) => unit === 'years')?.number ?? (isHouse ? house.yearsInWood : undefined); // prettier-ignore
   if (span === undefined || span <= 0 || span > MOST_YEARS || !/\b(?:cask|barrel|hogshead|butt|in (?:the )?wood|keep|kept|leave|left|lit(?:re|er)s)/i.test(text)) return undefined; // prettier-ignore

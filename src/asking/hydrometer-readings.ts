@@ -14,8 +14,8 @@ const WARMEST = 40; // °C; the calculator’s own range
 export const onTheGlass: Reckoner = ({ text, quantities: all }) => {
   // “… true strength at 20?” names the temperature of the book.
   const quantities = all.filter(({ number, start }) => !(number === TWENTY && /(?:true|strength|real|abv)[^,.?]{0,16}\bat\s*$/i.test(text.slice(0, start))));
-  if (!/hydrometer|float|\bglass\b|\bread(?:s|ing)?\b|alcoholmeter/i.test(text) || !/true|real|correct|actual|strength|strenght|mean|abv/i.test(text)) return undefined;
-  const warm = quantities.find((each) => each.dimension === 'temperature' || (each.unit === undefined && /^\s*(?:cel[cs]iu?s|centigrade|c\b|degrees)/i.test(text.slice(each.end))));
+  if (!/hydrometer|\bfloat|\bglass\b|\bread(?:s|ing)?\b|alcoholmeter/i.test(text) || !/true|real|correct|actual|strength|strenght|mean|abv/i.test(text)) return undefined;
+  const warm = quantities.find((each) => each.dimension === 'temperature' || (each.unit === undefined && /^\s*(?:cel[cs]iu?s|centigrade|c\b|degrees)/i.test(text.slice(each.end))) || (each.unit === undefined && /\b(?:thermometer|temperature|temp)\s+(?:(?:is|at|says?|shows?|reads?|of|on)\s+)*$/i.test(text.slice(0, each.start))));
   const read = quantities.find((each) => each !== warm && (each.unit === undefined || each.unit === '% vol' || each.dimension === 'percent') && each.number >= READINGS[0] && each.number <= READINGS[1]);
   if (!warm || !read || quantities.length !== 2) return undefined;
   const at = warm.unit === '°F' ? inCore(warm, 'temperature')! : warm.number;

@@ -127,8 +127,8 @@ export const heatOfWarming: Reckoner = (asked) => {
   return {
     says: `About ${resultInWords(energy, 'energy')}, which is ${resultInWords(energy, 'energy', unitOfName('energy', 'kWh'))}, before any is boiled off or lost.`,
     sum: `${numberText(litres)} kg × ${WATER_HEAT} kJ × ${rise === undefined ? `(${numberText(Math.max(from, to))} − ${numberText(Math.min(from, to))})` : numberText(rise)} °C, as for water; wash takes a little less`,
-    at: 'sums/heating/',
-    place: 'Heating',
+    at: 'sums/wash-run/',
+    place: 'One run of the wash still',
     rests: 'memory',
     paths: [],
   };

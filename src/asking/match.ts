@@ -40,9 +40,10 @@ export const MATCHING_SIGNS = [
   'sort',
   'other',
   'whole',
+  'section',
 ] as const;
 /** Weights of the signs, by which ways of asking that were held out are found most likely; `whole` is set by hand, as none of those is whole. */
-export const WEIGHTS: readonly number[] = [1.03, 2.54, 5.67, 0.53, 3.45, 2.63, 0.8, -0.73, 4];
+export const WEIGHTS: readonly number[] = [1.42, 1.36, 5.26, 1.75, 6.99, 5.2, 0.87, -1.11, 4, 1.48];
 
 /** One way of asking: its entry, what its words weigh and the sort of thing that it asks for. */
 interface Way {
@@ -70,7 +71,7 @@ const lettersOf = (text: string): readonly string[] => {
 };
 
 /** Makes a matcher of a list; the list is read once. */
-export function questionMatcher({ entries, words }: AskedList): {
+export function questionMatcher({ entries, words, passages = [] }: AskedList): {
   readonly match: (question: string) => readonly EntryMatch[];
   /** The signs of each entry for a wording; all the signs of one entry, then those of the next. */
   readonly signsOf: (wording: string) => { readonly signs: Float64Array; readonly weight: number };
@@ -120,6 +121,16 @@ export function questionMatcher({ entries, words }: AskedList): {
       });
     });
   });
+  const sectionsWith = new Map<string, number[]>();
+  const sections = new Map<string, Set<string>>();
+  for (const { at, title, text } of passages) {
+    const held = sections.get(at) ?? new Set<string>();
+    for (const word of read(withoutHoles(`${title} ${text}`))) held.add(word);
+    sections.set(at, held);
+  }
+  entries.forEach(({ at }, entry) => {
+    for (const word of sections.get(at) ?? []) if (!isFaint(word)) gather(sectionsWith, word, entry);
+  });
   const mended = wordMender(counts.keys());
   // A word misspelt near its end is mended before its ending is taken off.
   const wholeWords = new Set(
@@ -142,6 +153,7 @@ export function questionMatcher({ entries, words }: AskedList): {
   function signsOf(wording: string): { readonly signs: Float64Array; readonly weight: number } {
     const bag = new Float64Array(entries.length);
     const shared = new Float64Array(ways.length);
+    const inSection = new Float64Array(entries.length);
     const signs = new Float64Array(entries.length * N);
     const row = new Map<string, number>();
     let known = 0;
@@ -159,6 +171,7 @@ export function questionMatcher({ entries, words }: AskedList): {
       row.set(word, weight);
       for (const [entry, share] of entriesWith.get(word)!) bag[entry]! += counted * share;
       for (const way of waysWith.get(word)!) shared[way]! += counted;
+      for (const entry of sectionsWith.get(word) ?? []) inSection[entry]! += counted;
     }
     if (known === 0) return { signs, weight: 0 };
     const all = known + Math.min(strange, STRANGE * known);
@@ -190,6 +203,7 @@ export function questionMatcher({ entries, words }: AskedList): {
     entries.forEach((_, entry) => {
       const at = entry * N;
       signs[at + 2] = bag[entry]! / all;
+      signs[at + 9] = inSection[entry]! / all;
       const text = meaning.texts[entry]!;
       let cosine = 0;
       for (let d = 0; d < text.length; d++) cosine += text[d]! * direction[d]!;

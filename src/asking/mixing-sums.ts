@@ -104,7 +104,7 @@ export const spiritsTogether: Reckoner = (asked) => {
   }));
   const made = blend(parts);
   return {
-    says: `${isHalves ? 'In equal parts' : 'Together'} they make ${resultInWords(made.volume, 'volume20', unitSaid(asked))} at ${resultInWords(made.strength, 'strength')}, with ${resultInWords(made.alcohol, 'alcohol')}.`,
+    says: `${isHalves ? 'In equal parts' : volumes.length > 2 ? `Together the ${volumes.length}` : 'Together'}${isHalves || volumes.length <= 2 ? ' they' : ''} make ${resultInWords(made.volume, 'volume20', unitSaid(asked))} at ${resultInWords(made.strength, 'strength')}, with ${resultInWords(made.alcohol, 'alcohol')}.`,
     sum: `${parts.map(({ volume, strength: at }) => `${formatWorking(volume)} × ${formatWorking(at)} ÷ 100`).join(' + ')} = ${resultInWords(made.alcohol, 'alcohol')}`,
     ...BLEND,
     paths: [],

@@ -164,6 +164,7 @@ export const whatIf: Reckoner = ({ text, quantities: said, house, line }) => {
     const label = numberFigures[change.name].label;
     const place = { at: 'house/', place: 'The house’s figures' };
     if ('problem' in proposal && change.name === 'yearsInWood') return undefined;
+    if ('problem' in proposal && change.name === 'bottleSize') continue; // litres of a cask or a tank are no bottle
     if ('problem' in proposal) return { says: proposal.problem, ...place, paths: [] };
     const [was, now] = [textAt(line, path), textAt(proposal.line, path)];
     const gave = gaveText(proposal.gave); // prettier-ignore

@@ -97,8 +97,10 @@ export const lostBetween: Reckoner = (asked) => {
   if (!MOVED.test(asked.text) || /mix|blend|together|\bvat/i.test(asked.text) || volumes.length !== 2 || strengths.length !== 2) return undefined;
   const [first, last] = volumes.map(({ litres }, i) => (litres * strengths[i]!) / 100) as [number, number];
   if (!(first > last)) return undefined;
+  const span = asked.quantities.find(({ unit }) => unit === 'years')?.number;
+  const rate = span !== undefined && span > 0 && span <= MOST_YEARS ? ` Over ${formatNumber(span, span % 1 === 0 ? 0 : 1)} years that is ${formatNumber(100 * (1 - (last / first) ** (1 / span)), 2)} % a year, the first soaking into the wood included.` : '';
   return {
-    says: `${resultInWords(first - last, 'alcohol')} went, ${formatNumber(100 * (1 - last / first), 1)} % of what was there.`,
+    says: `${resultInWords(first - last, 'alcohol')} went, ${formatNumber(100 * (1 - last / first), 1)} % of what was there.${rate}`,
     sum: volumes.map(({ litres }, i) => `${formatWorking(litres)} L × ${formatWorking(strengths[i]!)} %`).join(' − '),
     ...AIR,
     paths: [],

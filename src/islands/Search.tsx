@@ -1,7 +1,7 @@
 // The search page: a question is answered from the house, and what the book has on it is listed as one types.
 import MiniSearch, { type SearchResult } from 'minisearch';
 import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
-import type { Answer, Asking, NotKnown } from '../asking/answer.ts';
+import type { Answer, Asking, NotKnown } from '../asking/answer-given.ts';
 import { quotedGiven } from '../core/quoted-given.ts';
 import { useKnown } from '../browser/known-store.ts';
 import { filledFrom } from '../house/open-figures.ts';

@@ -1,6 +1,6 @@
 // An answer on the search page: one breath, the sum below, what it rests on and its place in the book; or that nothing is known.
 import { For, Show } from 'solid-js';
-import type { Answer, NotKnown } from '../asking/answer.ts';
+import type { Answer, NotKnown } from '../asking/answer-given.ts';
 import { useHouse } from '../browser/house-store.ts';
 import { useKnown } from '../browser/known-store.ts';
 

@@ -1,6 +1,7 @@
 // The list of what is asked: holes that exist, answers without gaps, places that stand in the book, and each entry found by its own ways.
 import { expect, test } from 'vitest';
-import { answerer, isAnswer } from '../../src/asking/answer.ts';
+import { isAnswer } from '../../src/asking/answer-given.ts';
+import { answerer } from '../../src/asking/answer.ts';
 import { fillHoles } from '../../src/asking/holes.ts';
 import { made } from '../../src/asking/made.ts';
 import { questionMatcher } from '../../src/asking/match.ts';

@@ -1,5 +1,6 @@
 // How often a way of asking that the list has not got finds its entry: each eighth of the ways is held out in turn.
-import { answerer, isAnswer } from '../../src/asking/answer.ts';
+import { isAnswer } from '../../src/asking/answer-given.ts';
+import { answerer } from '../../src/asking/answer.ts';
 import type { AskedList, AskedEntry } from '../../src/asking/entry.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 
@@ -9,7 +10,7 @@ const FEWEST = 4; // ways of an entry, of which one is held out
 export interface HeldOut {
   readonly asked: number;
   readonly right: number;
-  /** Told as if sure, and not what was asked. */
+  /** Told as if sure, from another place in the book than what was asked. */
   readonly wrong: number;
   readonly lost: readonly string[];
 }
@@ -35,7 +36,7 @@ export function heldOut({ entries, words }: AskedList): HeldOut {
         const isSame = id === entry.id || id === 'reckoned' || (entry.unknown === true && (id === '?' || unknown.has(id)));
         if (isSame) right++;
         else {
-          if (isAnswer(found) && !found.meant && !unknown.has(id)) wrong++;
+          if (isAnswer(found) && !found.meant && !unknown.has(id) && found.at !== entry.at) wrong++;
           lost.push(`${way} (${entry.id}) finds ${id}${isAnswer(found) && !found.meant ? '!' : ''}`);
         }
       });

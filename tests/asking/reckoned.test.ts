@@ -1,6 +1,7 @@
 // Questions with numbers of their own, against sums done by hand and figures printed elsewhere.
 import { expect, test } from 'vitest';
-import { answerer, isAnswer } from '../../src/asking/answer.ts';
+import { isAnswer } from '../../src/asking/answer-given.ts';
+import { answerer } from '../../src/asking/answer.ts';
 import { countryIn, quantitiesAsked, wantedUnit } from '../../src/asking/quantities.ts';
 import { builtInHouse } from '../../src/house/figures.ts';
 import { list } from './list.ts';
