@@ -33,6 +33,12 @@ function isThreeParts(tokens: readonly Token[], i: number): boolean {
 /** What makes a number at the head of a line the number of a heading. */
 const heading = /^[.)]\s+\S/;
 
+/** “How many weeks? 38.”: a number at the head of a line that answers the line before, in a text whose lines are not numbered so. */
+const isAnswer = (text: string, { start, value }: Token): boolean =>
+  /\?["”’)]*\s*$/.test(text.slice(Math.max(0, start - 9), start)) &&
+  !new RegExp(`(?:^|\\n)\\s*${value! - 1}[.)]\\s`).test(text.slice(0, start)) &&
+  value !== 1;
+
 /** One that is counted: “only one”, “down to one.”, “one a day”. */
 const onlyOne =
   /\b(?:only|just)\s+one\b|\b(?:to|have|at|of|flour|husk)\s+one\b(?!\s+[a-z])|\bone\s+(?:a|in\s+the)\s+day/i;
@@ -74,7 +80,8 @@ export function idle(
     dimension === 'bare' &&
     /^\d{1,2}$/.test(token.text) &&
     heading.test(text.slice(token.end, token.end + 4)) &&
-    /(?:^|\n)\s*$/.test(text.slice(Math.max(0, token.start - 9), token.start))
+    /(?:^|\n)\s*$/.test(text.slice(Math.max(0, token.start - 9), token.start)) &&
+    !isAnswer(text, token)
   )
     return true;
   if (token.kind === 'figure' && after?.joined && /^(?:st|nd|rd|th)$/.test(after.text)) return true;

@@ -47,6 +47,8 @@ function sizesOf({ dimension, unit, value, range, degrees }: SpokenQuantity, bef
 const isSame = (a: SpokenQuantity, b: SpokenQuantity): boolean =>
   a.value !== undefined && a.value === b.value && (a.unit === b.unit || a.dimension === 'bare' || b.dimension === 'bare') && a.value > 12; // prettier-ignore
 
+const FEW_WEEKS = 2; // up to which something lasts so long, like so many days: a wash stands a full week
+
 /** The evidence of every quantity of a text, in order. */
 export function evidenceIn(text: string, quantities: readonly SpokenQuantity[]): Evidence[] {
   const mentions = mentionsIn(text);
@@ -57,7 +59,7 @@ export function evidenceIn(text: string, quantities: readonly SpokenQuantity[]):
   const before = unitsBefore(text, quantities);
   const aloud = sumsAloudIn(quantities);
   return quantities.map((quantity, i) => {
-    const { start, end, dimension, unit, fall, approximate, range, degrees } = quantity;
+    const { start, end, dimension, unit, value, fall, approximate, range, degrees } = quantity;
     const [signs, strengths]: [number[], number[]] = [[], []];
     const put: Show = (sign, strength) => {
       signs.push(sign);
@@ -66,7 +68,7 @@ export function evidenceIn(text: string, quantities: readonly SpokenQuantity[]):
     const show = (name: string, strength = 1) => put(signNamed(name), strength);
     show('any');
     show(`is ${dimension}`);
-    if (unit !== '') show(`in ${unit}`);
+    if (unit !== '') show(`in ${unit === 'weeks' && value !== undefined && value <= FEW_WEEKS ? 'days' : unit}`); // prettier-ignore
     if (degrees) show('degrees');
     if (fall) show(`fall ${fall}`);
     if (approximate) show('about');

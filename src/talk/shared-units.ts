@@ -76,6 +76,8 @@ function isAmerican(text: string, found: readonly FoundNumber[]): boolean {
 const besideProof = /^\s+(over|under)\b(?!\s+(?:\d|an?\b|the\b|two\b|and\b))/i;
 const ofAlcohol = /\b(?:lpa|alcohol)\b/i;
 
+const isTon = /(?<!metric )\btons?$/i; // of 2,000 or 2,240 lb where pounds or hundredweights are told; a tonne elsewhere
+
 /** Plain degrees of a mash that can only be Fahrenheit: two or more between 135 and 212, and none told in Celsius. */
 const isHotter = (found: readonly FoundNumber[]) =>
   !found.some(({ unit }) => unit === '°C') &&
@@ -92,6 +94,9 @@ export function settleUnits(text: string, found: readonly FoundNumber[]): void {
   const american = !says('UK gal') && (says('US gal', '° US proof') || isAmerican(text, found));
   const imperial = american || fahrenheit || says('gal', 'UK gal', 'cwt', '°F');
   const speaksOfProof = says('° proof', '° former UK proof');
+  const isOfPounds = american && says('lb');
+  const isOfHundredweights =
+    (says('cwt') || (says('gal', 'UK gal') && speaksOfProof)) && !/\btonnes?\b/i.test(text);
   const isOfMoney = !imperial && says('£', '€');
   const isMetric = !imperial && says('kg', 't') && !/\bpounds?\s+of\b/i.test(text); // and twelve thousand pounds are still of malt
   for (const each of found) {
@@ -126,6 +131,12 @@ export function settleUnits(text: string, found: readonly FoundNumber[]): void {
       (says('$') || fahrenheit || /^\s+of\s+malt/.test(text.slice(each.end)))
     )
       Object.assign(each, { unit: 'lb', dimension: 'mass' });
+    if (
+      each.unit === 't' &&
+      isTon.test(text.slice(each.start, each.end)) &&
+      (isOfPounds || isOfHundredweights)
+    )
+      each.unit = isOfPounds ? 'US tons' : 'UK tons';
     if (each.unit === '°') each.unit = fahrenheit || (each.value > 120 && says('°F')) ? '°F' : '°C';
     if (each.unit === 'gal') each.unit = american ? 'US gal' : 'UK gal';
     if (each.unit === '° proof' && american) each.unit = '° US proof';

@@ -39,6 +39,7 @@ const rates: readonly Spelling[] = [
   spelling('t/h', 'milling', `(?:t|tonnes?|tons?)(?:\\s+of\\s+[a-z]+)?${perHour}`),
   spelling('kg/h', 'milling', `(?:kgs?|kilos?|kilogram(?:me)?s?)(?:\\s+of\\s+[a-z]+)?${perHour}`),
   spelling('L/h', 'flow', `(?:${litres})(?:\\s+of\\s+[a-z]+)?${perHour}`),
+  spelling('m³/h', 'flow', `(?:m3|m³|cubic\\s+met(?:re|er)s?)${perHour}`),
   spelling('L/min', 'flow', `(?:${litres})\\s*(?:/|\\b(?:a|per)\\b)\\s*min(?:ute)?`),
   spelling(
     'L/kg',

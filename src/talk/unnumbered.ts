@@ -8,12 +8,12 @@ import { unitAt, type SaidDimension } from './units.ts';
 const fullWeek = /(?<!\b(?:in|per|of|each)\s)$/i;
 /** One of a unit, and not so much for each: “takes an hour”, “it's a tonne”. */
 const wholeOne =
-  /(?:\b(?:than|takes?|is|it['’]s|sit|say|so|be|do|nearly|exactly|about|use|off|over)\s+|[.?!\n]\s*)an?\s+(?:whole\s+)?(?:tonne|ton|hour|litre|liter|month|fortnight|week|gallon)\b(?!\s+(?:and|of\s+th))|\bas\s+an?\s+metre\s+(?=[1-9])|\ban?\s+metre\s+(?=(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)\b)/i;
+  /(?:\b(?:than|takes?|does|is|it['’]s|sit|say|so|be|do|nearly|exactly|about|use|off|over)\s+|[.?!\n]\s*)an?\s+(?:whole\s+)?(?:tonne|ton|hour|litre|liter|month|fortnight|week|gallon)\b(?!\s+(?:and|of\s+th))|\bas\s+an?\s+metre\s+(?=[1-9])|\ban?\s+metre\s+(?=(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)\b)/i;
 /** “Wait an hour”, “clean for a week”, “in copper a day”: so long or so much, and not so much for each. */
 const wholeTime =
   /\b(?:for|takes?|wait|stays?|stop|within|was|be|about|that['’]s|so|the)\s+an?\s+(?:whole\s+)?(?:hour|minute|day|week|month|year|fortnight|century|hundredweight|gramme|gram)\b(?!['’]|\s+(?:and\b|of\s+th|each|at|from|or))/i;
 const aPart = /^\s+hour\s+(?:and\s+)?(?:[1-5]\d|five|ten|fifteen|twenty|twenty-\w+|thirty|forty|fifty)\b/i;
-const halfPercent = /^half\s+(?:of\s+|o\s+)?(?:one|een|wan|1)\s+per\s?cent\b/i;
+const halfPercent = /^half\s+(?:a\s+|(?:of\s+|o\s+)?(?:one|een|wan|1)\s+)?per\s?cent\b/i;
 /** “The first gallon and a half”, with no one before it. */
 const halved = new Set(['gallon', 'tonne', 'ton', 'litre', 'hour']);
 const halfSoon = /\sand\s+(?:an?\s+)?(?:half|quarter|three[\s-]quarters?)\b/i;
@@ -89,6 +89,14 @@ const halfOfAUnit: Unnumbered = (text, tokens, i) => {
   return isMeasure ? found(i, 0.5, start, unit.end, unit) : undefined;
 }; // prettier-ignore
 
+/** “The first quarter of an hour”. */
+const quarterOfAnHour: Unnumbered = (text, tokens, i) => {
+  const { text: word, start, end } = tokens[i]!;
+  if (word !== 'quarter' || !/^(?:first|last|good|full|bare)$/.test(tokens[i - 1]?.text ?? '')) return undefined;
+  const of = /^(?:\s+of\s+an|[\s-]+)\s*hour\b/i.exec(text.slice(end, end + 16));
+  return of ? found(i, 15, start, end + of[0].length, { unit: 'min', dimension: 'time' }) : undefined;
+}; // prettier-ignore
+
 /** “Takes an hour”, “a tonne and a quarter an hour”: one of a unit, and not so much for each. */
 const oneOfAUnit: Unnumbered = (text, tokens, i) => {
   const { text: word, start, end } = tokens[i]!;
@@ -101,6 +109,7 @@ const oneOfAUnit: Unnumbered = (text, tokens, i) => {
     halfSoon.test(behind) ||
     /^\s+hour\s+and\s+(?!all\b)\w+(?:[\s-]\w+)?\s+min/i.test(behind);
   const unit = isOne ? unitAt(text, end) : undefined;
+  if (unit?.dimension === 'milling') return found(i, 1, start, unit.end, unit);
   if (!unit || !measured.has(unit.dimension)) return undefined;
   const half = andAHalf(text, unit.end) ?? { adds: 0, end: unit.end };
   const hourly = unit.unit === 't' ? /^\s+(?:per|an)\s+hour\b/i.exec(text.slice(half.end)) : null;
@@ -108,7 +117,7 @@ const oneOfAUnit: Unnumbered = (text, tokens, i) => {
 }; // prettier-ignore
 
 /** In the order in which they are tried. */
-const unnumbered: readonly Unnumbered[] = [times, aFullWeek, scaleAlone, lastOfAWhole, lonePart, halfOfOnePercent, oneAndAHalf, halfOfAUnit, oneOfAUnit]; // prettier-ignore
+const unnumbered: readonly Unnumbered[] = [times, aFullWeek, scaleAlone, lastOfAWhole, lonePart, halfOfOnePercent, oneAndAHalf, halfOfAUnit, quarterOfAnHour, oneOfAUnit]; // prettier-ignore
 
 /** What counts or measures at a token that is no number; nothing where none does. */
 export function unnumberedAt(...at: Parameters<Unnumbered>): FoundNumber | undefined {

@@ -61,6 +61,10 @@ const sizes = new Map(
   measures.filter(({ size, local }) => size !== undefined && !local).map((each) => [each.unit, each]),
 );
 
+/** A gravity, of the house or not: 1,007 and 1.007 are one. */
+const isSaidGravity = ({ figure, value = 0, unit }: Answer) =>
+  figure?.endsWith('Gravity') === true || (unit === '' && value > 0.98 && value < 1.2 && value !== 1);
+
 /** Whether a quantity is read as it was said. A number that was said without its unit takes it from what it is proposed as, which the match judges. */
 function same(read: ReadQuantity, answer: Answer): boolean {
   const unit = read.isBare || answer.unit === '' || plain(read.unit) === plain(answer.unit);
@@ -69,7 +73,7 @@ function same(read: ReadQuantity, answer: Answer): boolean {
   const alike = (a: number, b: number) =>
     close(a, b) ||
     (read.isBare && answer.unit === '%' && close(100 * a, b)) ||
-    (answer.figure?.endsWith('Gravity') === true && close(inUnit(a, '', 'gravity'), inUnit(b, '', 'gravity')));
+    (isSaidGravity(answer) && close(inUnit(a, '', 'gravity'), inUnit(b, '', 'gravity')));
   if (unit && said.every((end, i) => alike(ends[i]!, end))) return true;
   if (read.kind === 'clock') return close(ends[0]! % 12, said[0]! % 12);
   if (isShare(read.unit, read.kind) && isShare(answer.unit) && said.every((end, i) => close(asShare(ends[i]!, read.unit), asShare(end, answer.unit)))) return true;

@@ -118,8 +118,32 @@ test.each([
   ['two tons by hour', [[2, 't/h']]],
   ['it runs till noon', [[12, '']]],
   ['We put it apart. We begin it in seventy-three.', [[73, '']]],
+  ['We want 8.6 ten-thousand litres and nine ten-thousand bottles.', [[86_000, 'L'], [90_000, '']]],
+  ['4.79 × 10⁶ L and 2 × 10 L', [[4_790_000, 'L'], [2, ''], [10, 'L']]],
+  ['the pump gives 40 m3/h, the fan 2,000 cubic metres an hour', [[40, 'm³/h'], [2000, 'm³/h']]],
+  ['the bell rings at half per cent', [[0.5, '%']]],
+  ['throw off the first quarter of an hour', [[15, 'min']]],
+  ['It does a ton an hour.', [[1, 't/h']]],
+  ['How many weeks?\n\n38. Hay and Christmas.', [[38, '']]],
+  ['1. How many weeks?\n2. Who works them? And 40 hours', [[40, 'h']]],
+  ['Six ton, that is a hundred and twenty hundredweight', [[6, 'UK tons'], [120, 'cwt']]],
+  ['Two tons, or 4,000 pounds of malt, at 130 proof; one metric ton', [[2, 'US tons'], [4000, 'lb'], [130, '° US proof'], [1, 't']]],
   ['−', []],
 ] as const)('“%s” is read', (text, expected) => expect(read(text)).toEqual(expected)); // prettier-ignore
+
+const unstopped =
+  'so this is the mash tun and we fill it four times in the week and you can all see the water running in there look at that lovely and that is';
+test.each([
+  ['sixty for degrees and it gives ate hundred and fifty litres', [[64, '°C'], [850, 'L']]],
+  ['one point oh five ate and twenty to and a half per cent in forty ate weeks', [[1.058, ''], [22.5, '%'], [48, 'weeks']]],
+  ['ate tea per cent of it from sixty to a hundred', [[80, '%'], [[60, 100], '%']]],
+] as const)('in a text without stops “%s” is read as it sounds', (text, expected) => {
+  expect(read(`${unstopped} ${text} ${unstopped} ${unstopped}`).slice(1, -2)).toEqual(expected);
+}); // prettier-ignore
+test('words that sound like numbers are words in a text with stops', () => {
+  const stopped = `${'This is the mash tun. '.repeat(20)} We ate hundred-year-old bread at sixty, for degrees.`;
+  expect(read(stopped)).toEqual([[100, 'years'], [60, '']]); // prettier-ignore
+});
 
 test('units come to the handbook’s own', () => {
   expect(inUnit(1, 't', 'kg')).toBe(1000);

@@ -44,6 +44,7 @@ function saidAs(id: TalkFigureId, value: number, random: () => number): Pick<Ans
   if (kind === 'alcohol') return withUnit(value, ' litres of pure alcohol', 'L pure alcohol', 2);
   if (kind === 'yield') return { text: `${Math.round(value)} litres of pure alcohol to the tonne`, value: Math.round(value), unit: 'L pure alcohol/t' };
   if (unit === 'min') return withUnit(value, ' minutes', 'min', 2);
+  if (id === 'fermentationHours' && random() < 0.2) return { text: random() < 0.5 ? 'a full week' : 'a whole week', value: 1, unit: 'weeks' };
   if (kind === 'time') return withUnit(value, unit === 'h' ? ' hours' : ` ${unit}`, unit, 2);
   if (kind === 'smoke') return withUnit(value, ' ppm', 'ppm', 2);
   if (kind === 'milling') return { text: `${rounded(value, 2)} tonnes an hour`, value: rounded(value, 2), unit: 't/h' };

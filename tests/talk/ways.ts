@@ -41,6 +41,8 @@ export const ways: Readonly<Record<string, readonly string[]>> = {
     'It works in the washback for #.',
     '# later it is done.',
     'They leave it #.',
+    'The wash stays in the washbacks #.',
+    'It sits in there #, longer than most.',
   ],
   finalGravity: [
     'The final gravity is #.',

@@ -13,7 +13,7 @@ const small = new Map<string, number>([
   ['fourtyfive', 45],
 ]);
 const digits = new Map([...ones.slice(0, 10).map((word, i) => [word, i] as const), ['oh', 0], ['o', 0], ['nought', 0]] as [string, number][]); // prettier-ignore
-const scales: Readonly<Record<string, number>> = { thousand: 1e3, thousands: 1e3, lakh: 1e5, million: 1e6, millions: 1e6, crore: 1e7, billion: 1e9 }; // prettier-ignore
+const scales: Readonly<Record<string, number>> = { thousand: 1e3, thousands: 1e3, myriad: 1e4, lakh: 1e5, million: 1e6, millions: 1e6, crore: 1e7, billion: 1e9 }; // prettier-ignore
 
 /**
  * True for a word that a number can begin with.

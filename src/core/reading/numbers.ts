@@ -13,7 +13,7 @@ export interface SaidNumber {
   readonly fraction: boolean;
 }
 
-const scales: Readonly<Record<string, number>> = { hundred: 100, thousand: 1e3, lakh: 1e5, million: 1e6, crore: 1e7, billion: 1e9, dozen: 12, grand: 1e3 }; // prettier-ignore
+const scales: Readonly<Record<string, number>> = { hundred: 100, thousand: 1e3, myriad: 1e4, lakh: 1e5, million: 1e6, crore: 1e7, billion: 1e9, dozen: 12, grand: 1e3 }; // prettier-ignore
 const parts: Readonly<Record<string, number>> = { half: 2, halves: 2, third: 3, thirds: 3, quarter: 4, quarters: 4, fifth: 5, fifths: 5, sixth: 6, sixths: 6, eighth: 8, eighths: 8, tenth: 10, tenths: 10 }; // prettier-ignore
 const pairs: Readonly<Record<string, number>> = { dozen: 12, couple: 2, pair: 2 };
 
