@@ -14,7 +14,8 @@ import {
   takeHouse,
   wholeHouseNow,
 } from '../browser/house-store.ts';
-import { copyHouse, dropHouse, renameHouse } from '../browser/shelf-store.ts';
+import { removeHouse } from '../browser/removed-houses.ts';
+import { copyHouse, renameHouse } from '../browser/shelf-store.ts';
 import type { FigureToGive } from './script-to-give.ts';
 
 const OWN_NAME = 'My house'; // until the reader names it
@@ -49,7 +50,7 @@ function beginOwn(): () => void {
   return () => {
     takeHouse(before);
     saveHouse();
-    dropHouse(name);
+    removeHouse(name);
   };
 }
 

@@ -4,7 +4,7 @@ import type { Listed } from '../../src/exercises/kinds/list.ts';
 import { recordOf } from '../../src/exercises/record.ts';
 import { topics } from '../../src/exercises/topics.ts';
 
-const kind = (id: string, topic: Listed['topic'], until?: number): Listed => ({ id, title: `Title of ${id}`, topic, form: 'number', level: 1, since: 1, ...(until === undefined ? {} : { until }) }); // prettier-ignore
+const kind = (id: string, topic: Listed['topic'], until?: number): Listed => ({ id, title: `Title of ${id}`, topic, form: 'calculation', level: 1, since: 1, ...(until === undefined ? {} : { until }) }); // prettier-ignore
 const kinds = [kind('draff', 'mashing'), kind('worts', 'mashing'), kind('old', 'mashing', 3), kind('heart', 'distilling'), kind('casks', 'maturing')]; // prettier-ignore
 const said = [
   ['draff', 'right', '2026-05-01'],
