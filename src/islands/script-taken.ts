@@ -3,6 +3,7 @@ import { quotableFigures, type SaidValue } from '../core/cross-check/quoted.ts';
 import { isRefusal } from '../core/refusal.ts';
 import { figureIds, talkFigures, type TalkFigureId } from '../talk/figures.ts';
 import { labelOf, quotableOf } from '../talk/labels.ts';
+import { isLongStay } from '../talk/long-stay.ts';
 import { readSaid } from '../talk/said.ts';
 import { readScript, type ReadQuantity, type ReadScript } from '../talk/script.ts';
 import { NOT_OURS, type SettledMarks } from '../talk/settled.ts';
@@ -107,9 +108,12 @@ export function takenIn(
 export function tellingsIn(text: string, quantities: readonly ReadQuantity[], settled: SettledMarks, taken: TakenFor): TakenFor {
   return Object.fromEntries(
     quantities.flatMap((quantity) => {
-      const { start, byItself } = quantity;
-      if (taken[start] || settled[start] !== undefined || !byItself?.figure || byItself.chance < BY_ITSELF) return [];
-      return [[start, { figure: byItself.figure, said: saidFor(text, { ...quantity, figure: byItself.figure, inFigure: byItself.inFigure }, byItself.figure), by: 'reader' as const }]];
+      const { start, end, kind, byItself } = quantity;
+      if (taken[start] || settled[start] !== undefined) return [];
+      if (byItself?.figure && byItself.chance >= BY_ITSELF)
+        return [[start, { figure: byItself.figure, said: saidFor(text, { ...quantity, figure: byItself.figure, inFigure: byItself.inFigure }, byItself.figure), by: 'reader' as const }]];
+      const hours = kind === 'time' ? endsFor(quantity, 'fermentationHours').at(-1)! : 0;
+      return isLongStay(text, start, end, hours) ? [[start, { figure: 'fermentationHours' as const, said: saidFor(text, quantity, 'fermentationHours'), by: 'reader' as const }]] : [];
     }),
   );
 } // prettier-ignore

@@ -92,3 +92,15 @@ test('a telling that another has talked it out of is still shown beside it, and 
     tellingsIn(text, quantities, { [text.indexOf('63.5')]: NOT_OURS }, taken)[text.indexOf('63.5')],
   ).toBeUndefined();
 });
+
+test('a full week in the washback is held against 163 hours, in prose, and a week that is none of it is not', () => {
+  const told = (text: string) => {
+    const { quantities } = readScript(text);
+    const { taken } = takenIn(text, quantities, {}, false);
+    return toldTwice(taken, tellingsIn(text, quantities, {}, taken)).map(({ figure, places }) => [figure, places.map((place) => text.slice(place).split(/[ ,.]/).slice(0, 3).join(' '))]); // prettier-ignore
+  };
+  const house =
+    'We mash nine tonnes of malt. The wash stays in the washbacks STAY. The gravity goes from 1.060 down to 0.998 and that takes 163 hours. Then it goes to the wash still.';
+  expect(told(house.replace('STAY', 'a full week, longer than anybody'))).toEqual([['fermentationHours', ['a full week', '163 hours ']]]); // prettier-ignore
+  expect(told(house.replace('STAY', 'while we shut for a full week'))).toEqual([]);
+});
