@@ -71,7 +71,7 @@ export default function WeekDesk() {
     if (isEmpty() || isRefusal(now)) drop();
     else ask(now, mashes());
   };
-  createEffect(on([needs, mashes, mounted], () => mounted() && whenIdle(askNow, true)));
+  createEffect(on([needs, mashes, mounted], () => mounted() && whenIdle(askNow)));
 
   const { standing } = useKnown();
   /** That a house mashes as often as it says, whatever is reckoned here: then one of the premises is not as it is there. */
