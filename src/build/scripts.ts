@@ -18,6 +18,8 @@ const files: Readonly<Record<string, readonly string[]>> = {
   ledger: ['islands/Ledger.tsx'],
   change: ['browser/change-figure.ts', 'browser/shelf-store.ts'],
   file: [
+    'islands/use-way-back.tsx',
+    'house/parts/rows.ts',
     'islands/open-file.ts',
     'islands/save-file.ts',
     'islands/file-name.ts',
