@@ -48,7 +48,7 @@ const leading = new RegExp(`^(?:(?:${all})(?![\\wà-ÿ])|${signs})\\s*`, 'i');
 const behind = new RegExp(`(?:(?<![\\wà-ÿ-])(?:${all})(?![\\wà-ÿ])|${signs})\\s*$`, 'i');
 const trailing =
   /[\s,-]+(?:or\s+so|or\s+thereabouts?|give\s+or\s+take|more\s+or\s+less|near\s+enough|ish|roughly)$/i;
-const following = /^[\s,-]+(?:or\s+so|or\s+thereabouts?|give\s+or\s+take|more\s+or\s+less|near\s+enough|ish|roughly)(?![\wà-ÿ])/i; // prettier-ignore
+const following = /^[\s,-]+(?:or\s+so|or\s+thereabouts?|give\s+or\s+take|more\s+or\s+less|near\s+enough|ish|roughly)(?![\wà-ÿ]|\s+\d)/i; // prettier-ignore
 
 const single = (words: string) => words.trim().replace(/\s+/g, ' ').toLowerCase();
 
