@@ -67,7 +67,7 @@ test('sentences follow: a figure a mash, a year and without its unit, a conditio
   putHouse({ ...builtInHouse, maltPerMash: 1600 as never, mashesPerWeek: 5 as never, weeksPerYear: 40 as never, yearsInWood: 2 as never });
   setName('Sallowby');
   const plain = (text: string) => text.replace(/\s/g, ' ');
-  expect(plain(mash.textContent)).toMatch(/^1,600 kg/);
+  await vi.waitFor(() => expect(plain(mash.textContent)).toMatch(/^1,600 kg/)); // once the hand rests
   expect(plain(year.textContent)).toMatch(/^320,000 kg/); // 1,600 × 5 × 40
   expect(bare.textContent).toBe('1,600');
   expect([own.hidden, young.hidden, name.textContent]).toEqual([false, false, 'Sallowby']);

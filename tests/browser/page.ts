@@ -45,9 +45,6 @@ export function openPage(elements: readonly SmallElement[] = []) {
     addEventListener: (type: string, listener: (event: object) => void) => listeners.push([type, listener]),
     document: { querySelectorAll: found, querySelector: (selector: string) => found(selector)[0] ?? null },
     HTMLElement: SmallElement,
-    IntersectionObserver: class {
-      observe() {}
-    },
   };
   for (const [name, value] of Object.entries(globals)) vi.stubGlobal(name, value);
   return {
