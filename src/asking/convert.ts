@@ -61,7 +61,7 @@ export const convert: Reckoner = ({ text, quantities, wanted, country }) => {
   const found = quantities.find(({ unit }) => unit?.includes('proof')) ?? quantities[0];
   // Degrees that are not named are those of the other scale.
   const isBare = found && (found.unit === '°' || (found.unit === undefined && found.number > -50 && found.number < 300)); // prettier-ignore
-  const given = found && isBare && wanted?.dimension === 'temperature' ? { ...found, dimension: 'temperature' as const, unit: wanted.unit === '°F' ? '°C' : '°F' } : found; // prettier-ignore
+  const given = found && isBare && wanted?.dimension === 'temperature' && !/\d\s*or (?:more|less)\b/i.test(text) ? { ...found, dimension: 'temperature' as const, unit: wanted.unit === '°F' ? '°C' : '°F' } : found; // prettier-ignore
   const isPair = quantities.length === 2 && quantities.some(({ unit }) => unit === '%') && quantities.some(({ unit }) => unit?.includes('proof')); // prettier-ignore
   if (!given || (quantities.length !== 1 && !isPair) || /\bmeans?\b|\bstands? for\b/i.test(text))
     return undefined;
