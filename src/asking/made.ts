@@ -57,6 +57,7 @@ export const made = {
   carbonDioxideVolume: { kind: 'space', of: ({ wash }) => wash.carbonDioxide * GAS_VOLUME },
   waterOfTrade: { kind: 'volume', of: () => WATER_OF_TRADE },
   waterPerBottle: forABottle['bottle.water']!,
+  alcoholForBottle: forABottle['bottle.alcohol']!,
   heartOfTonne: { kind: 'yield', of: ({ heart, pace }) => heart.alcohol / pace.tonnesPerMash, digits: 0 },
   washOverSpirit: { kind: 'count', of: ({ wash, heart }) => wash.volume / heart.volume, digits: 1 },
   washOverBeer: { kind: 'count', of: ({ wash }) => wash.strength / BEER, digits: 1 },

@@ -5,7 +5,7 @@ import { isNumberName, type NumberName } from '../house/figures.ts';
 import type { Known } from '../house/parts/known.ts';
 import { talkFigures, type TalkFigureId } from '../talk/figures.ts';
 import type { TakenFor } from './script-taken.ts';
-import type { ToldTwice } from './script-twice.ts';
+import { toldTwice } from './script-twice.ts';
 
 export interface FigureToGive {
   /** The figure as the talk and as the house names it. */
@@ -26,13 +26,14 @@ export interface ToGive {
 
 /** What a talk can give a house of which so much is known; what is known already stays, and is not named. */
 export function figuresToGive(
-  { taken, twice }: { readonly taken: TakenFor; readonly twice: readonly ToldTwice[] },
+  { taken }: { readonly taken: TakenFor },
   house: House,
   { given }: Known,
 ): ToGive {
   const give: FigureToGive[] = [];
   const left: FigureLeft[] = [];
   const done = new Set<TalkFigureId>();
+  const twice = toldTwice(taken); // what is not taken for a figure, another house's it may be, holds nothing back
   for (const { figure, said } of Object.values(taken)) {
     const name = talkFigures[figure].inTable;
     if (done.has(figure) || name === undefined || !isNumberName(name) || name in given) continue;

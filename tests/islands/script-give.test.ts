@@ -19,12 +19,8 @@ const told = (...figures: readonly (readonly [TalkFigureId, number | SaidValue])
       },
     ]),
   );
-const toGive = (taken: ReturnType<typeof told>, twice: readonly TalkFigureId[] = []) =>
-  figuresToGive(
-    { taken, twice: twice.map((figure) => ({ figure, places: [0, 1] })) },
-    wholeHouseNow().house,
-    knownOf(wholeHouseNow()),
-  );
+const toGive = (taken: ReturnType<typeof told>) =>
+  figuresToGive({ taken }, wholeHouseNow().house, knownOf(wholeHouseNow()));
 const give = (
   ...figures: readonly (readonly [NumberName & TalkFigureId, number])[]
 ): readonly FigureToGive[] => figures.map(([figure, value]) => ({ figure, name: figure, value }));
@@ -49,9 +45,9 @@ test('what is known, computed, none of the table’s or told again is not given;
       ['secondWaterTemperature', 80], // the house names it otherwise
       ['mashTemperature', { as: 'range', low: 63, high: 64 }],
       ['fillingStrength', 63.5],
+      ['fillingStrength', 62.5],
       ['foreshotsMinutes', 20], // the built-in house ends them otherwise
     ),
-    ['fillingStrength'],
   );
   expect(builtInHouse.foreshotsBy).not.toBe('minutes');
   expect(give).toEqual([

@@ -103,4 +103,6 @@ test('a full week in the washback is held against 163 hours, in prose, and a wee
     'We mash nine tonnes of malt. The wash stays in the washbacks STAY. The gravity goes from 1.060 down to 0.998 and that takes 163 hours. Then it goes to the wash still.';
   expect(told(house.replace('STAY', 'a full week, longer than anybody'))).toEqual([['fermentationHours', ['a full week', '163 hours ']]]); // prettier-ignore
   expect(told(house.replace('STAY', 'while we shut for a full week'))).toEqual([]);
+  const other = 'Hours in the washback: a full week\nThis one had 163 hours in the washback, and nobody minds.'; // prettier-ignore
+  expect(told(other).map(([figure]) => figure)).toEqual(['fermentationHours']);
 });
