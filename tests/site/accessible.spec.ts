@@ -474,7 +474,7 @@ const uses: readonly {
     what: 'the cross-check asking what is not sure',
     address: '/cross-check/',
     part: '.script-reader',
-    use: (page) => page.locator('#quoted-text').fill('wash 8 %, and the other takes about 7,200 of them'),
+    use: (page) => page.locator('#quoted-text').fill('wash 8 %, about 7,200 litres'),
     shows: '.script-ask',
   },
   {
