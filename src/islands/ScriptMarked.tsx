@@ -125,7 +125,7 @@ export function ScriptMarked(props: ScriptMarkedProps) {
   /** The words of the same figure where it is told otherwise. */
   const elsewhere = (place: number) => {
     const figure = read().taken[place]?.figure;
-    const twice = read().twice.find((each) => each.figure === figure);
+    const twice = read().twice.find((each) => figure === undefined ? each.places.includes(place) : each.figure === figure); // prettier-ignore
     return (twice?.places ?? []).flatMap((other) => {
       const quantity = read().script.quantities.find(({ start }) => start === other);
       return other === place || !quantity ? [] : [quantity.text];

@@ -128,7 +128,7 @@ export function ScriptTaken(props: {
           fallback={
             props.isUnsure ? (
               <>
-                What “{props.quantity.text}” is, is <b>not sure</b>, so it is not used
+                It is <b>not sure</b> what “{props.quantity.text}” is, so it is not used
               </>
             ) : (
               <>
@@ -156,7 +156,7 @@ export function ScriptTaken(props: {
             </button>
           )}
         </For>
-        <Show when={figure()}>
+        <Show when={figure() || props.isUnsure || props.elsewhere.length > 0}>
           <button type="button" onClick={(event) => props.settle(event, NOT_OURS)}>
             Not ours
           </button>

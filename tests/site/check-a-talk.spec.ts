@@ -7,7 +7,7 @@ import { broken, open, watch } from './pages.ts';
 
 const KEY = 'malt-spirit-handbook/house';
 const talk =
-  'Each mash is 1,800 kilos of malt. It ferments for 56 hours. We bottle at 43 per cent. We stand the mash at 63 to 64 degrees.';
+  'Each mash is 1,800 kilos of malt. It ferments for 56 hours. We bottle at 43 per cent. The mash stands at 63 to 64 degrees.';
 
 /** Has the browser keep a house of which so much is known, and its talk typed. */
 async function withHouse(page: Page, given: Known['given'], text = talk): Promise<void> {
