@@ -17,8 +17,8 @@ const files: Readonly<Record<string, readonly string[]>> = {
   ],
   ledger: ['islands/Ledger.tsx'],
   change: ['browser/change-figure.ts', 'browser/shelf-store.ts'],
+  back: ['islands/use-way-back.tsx'],
   file: [
-    'islands/use-way-back.tsx',
     'house/parts/rows.ts',
     'islands/open-file.ts',
     'islands/save-file.ts',
