@@ -19,7 +19,7 @@ export function answerer(list: AskedList): (asking: Asking) => Answer | NotKnown
   const inParts = inPartsOf(list, alone);
 
   return ({ question: said, ...rest }) => {
-    const question = english(said);
+    const question = english(said.replace(/<[a-z/][^>]*>/gi, ' ')); // what is marked up asks nothing
     const asking = { ...rest, question };
     const { before } = asking;
     const wanted = wantedUnit(question, countryIn(question));

@@ -1,8 +1,10 @@
 // An answer on the search page: one breath, the sum below, what it rests on and its place in the book; or that nothing is known.
 import { For, Show } from 'solid-js';
 import type { Answer, NotKnown } from '../asking/answer-given.ts';
+import { headOf } from '../core/figures/index.ts';
 import { useHouse } from '../browser/house-store.ts';
-import { useKnown } from '../browser/known-store.ts';
+import { liveCountedAt, useKnown } from '../browser/known-store.ts';
+import { figureAt } from '../house/prose.ts';
 
 export function SearchAnswer(props: {
   readonly found: Answer | NotKnown;
@@ -26,6 +28,12 @@ export function SearchAnswer(props: {
       </For>
     </ul>
   );
+  /** What the house counted of the figures that an answer reckons: its own word beside the sum’s. */
+  const counted = (answer: Answer) =>
+    answer.paths.flatMap((path) => {
+      const text = liveCountedAt(path);
+      return text === undefined ? [] : [`${headOf(figureAt(path)!)} ${text}`];
+    });
   /** What an answer rests on, where that is less than it seems. */
   const rests = (answer: Answer) => {
     const isEstimate = answer.paths.some((path) => doubtAt(path) !== undefined);
@@ -52,6 +60,12 @@ export function SearchAnswer(props: {
       <p class="breath">{answer.says}</p>
       <Show when={answer.sum}>
         <p class="reckoned">{answer.sum}</p>
+      </Show>
+      <Show when={counted(answer).length > 0}>
+        <p class="rests">
+          As counted at {name()}, which reckons no further with it: {[...new Set(counted(answer))].join('; ')}
+          .
+        </p>
       </Show>
       <Show when={rests(answer)}>{(text) => <p class="rests">{text()}</p>}</Show>
       <p>

@@ -56,5 +56,6 @@ test('bottles by their shares make the year’s bottles, here and in the text; w
   await expect(page.locator('.bottles-a-year')).toContainText(said);
   await open(page, '/house/malts/');
   await button(page, 'Only one bottle').click();
-  await expect(button(page, 'Add another bottle')).toBeFocused();
+  await expect(page.locator(':focus')).toHaveText('All of it goes into one bottle.');
+  await expect(button(page, 'Add another bottle')).toBeVisible();
 }); // prettier-ignore

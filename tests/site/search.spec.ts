@@ -1,5 +1,7 @@
 // Search and answers: chapters, terms, calculators and questions, by keyboard alone.
 import { expect, test } from '@playwright/test';
+import { encodeHouse } from '../../src/house/codec.ts';
+import { builtInHouse } from '../../src/house/figures.ts';
 import { open, watch } from './pages.ts';
 
 const words = '#search-words';
@@ -110,6 +112,13 @@ test('the answer follows the reader’s own house', async ({ page }) => {
     .toContain('bottlingStrength');
   await open(page, '/search/#for=how%20strong%20is%20it%20in%20the%20bottle');
   await expect(page.locator('.answer .breath')).toContainText(/40\.0/);
+});
+
+test('what a house has counted is told beside what is reckoned', async ({ page }) => {
+  const kept = encodeHouse({ name: 'Thornwath', house: builtInHouse, parts: { known: { given: {}, counted: { heartStrength: 68 } } } }); // prettier-ignore
+  await page.addInitScript((house) => localStorage.setItem('malt-spirit-handbook/house', house), kept);
+  await open(page, '/search/#for=what%20strength%20does%20the%20heart%20come%20off%20at');
+  await expect(page.locator('.answer')).toContainText(/As counted at Thornwath.*68/);
 });
 
 test('so do the places that are listed below the answer', async ({ page }) => {
