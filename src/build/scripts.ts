@@ -20,6 +20,7 @@ const files: Readonly<Record<string, readonly string[]>> = {
   back: ['islands/use-way-back.tsx'],
   file: [
     'house/parts/rows.ts',
+    'islands/TextFileField.tsx',
     'islands/open-file.ts',
     'islands/save-file.ts',
     'islands/file-name.ts',
