@@ -1,7 +1,7 @@
 // Practice: one question after another, marked at once; each kind comes round again by the spacing rule.
-import { createMemo, createSignal, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, onMount, Show } from 'solid-js';
 import { kindsOf } from '../exercises/kinds/fetched-kinds.ts';
-import { passageOf } from '../exercises/passages.ts';
+import type { passageOf } from '../exercises/passages.ts';
 import { practicePool } from '../exercises/practise.ts';
 import { practiceSeed, useProgress } from '../browser/progress-store.ts';
 import { formTitles, topics, topicTitles, type Level, type Topic } from '../exercises/topics.ts';
@@ -58,6 +58,16 @@ export default function Practice(props: { readonly list: string }) {
     return next();
   }
   const fromAddress = () => choose(asks.readAddress());
+  // Where the book explains a kind is asked only of an answer that was marked, so it comes no earlier.
+  const [passage, setPassage] = createSignal<typeof passageOf>();
+  const isMarked = () => isSecondTry() || isDone();
+  createEffect(() => {
+    if (isMarked() && !passage())
+      void import('../exercises/passages.ts').then(
+        (all) => setPassage(() => all.passageOf),
+        () => undefined, // without it, no link is offered
+      );
+  });
   onMount(() => {
     afterFrame(() => void liveLine()); // of which most questions speak
     afterFrame(() => void fromAddress()); // the page comes alive first
@@ -181,7 +191,7 @@ export default function Practice(props: { readonly list: string }) {
                 <Show when={isSecondTry()}>
                   <SecondTry question={asked()} />
                 </Show>
-                <Show when={(isSecondTry() || isDone()) && passageOf(asked().kind, asked().topic)}>
+                <Show when={isMarked() && passage()?.(asked().kind, asked().topic)}>
                   {(at) => (
                     <p>
                       <a href={`../${at()}`}>Where the book explains it</a>
