@@ -1,11 +1,11 @@
 // The reader's talks by name: the open one is named, saved to a file or left for another; the others are opened, or removed and put back.
-import { createSignal, For, onMount, Show } from 'solid-js';
+import { createMemo, createSignal, onMount, Show } from 'solid-js';
 import { visibleName } from '../house/name.ts';
 import { FileField } from './FileField.tsx';
 import { fileNameOf } from './file-name.ts';
-import { focusAfter } from './focus-after.ts';
 import { textOfFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
+import { RemovedFold } from './RemovedFold.tsx';
 import { Shelf } from './Shelf.tsx';
 import { decodeTalk, dropTalk, encodeTalk, FIRST_TALK_NAME, freeTalkName, keptTalks, putTalkBack, removedTalks, removeTalk, shelveTalk, talkNameProblem, talkOfFile, type Talk } from './script-kept.ts'; // prettier-ignore
 
@@ -40,6 +40,7 @@ export function ScriptTalks(props: {
   onMount(look);
   const [problem, setProblem] = createSignal<string>();
   const [nameProblem, setNameProblem] = createSignal<string>();
+  const named = createMemo(() => props.talk.name); // a talk that is read anew leaves a name that is being typed
 
   /** Leaves the open talk on the shelf and opens another; true when that one is kept. */
   const change = (next: Talk, tells: string): boolean => {
@@ -128,7 +129,7 @@ export function ScriptTalks(props: {
             autocomplete="off"
             aria-invalid={nameProblem() ? 'true' : 'false'}
             aria-describedby={nameProblem() ? 'script-name-problem' : undefined}
-            value={props.talk.name}
+            value={named()}
             onChange={(event) => rename(event.currentTarget.value)}
           />
           <Show when={nameProblem()}>
@@ -167,28 +168,7 @@ export function ScriptTalks(props: {
           </button>
         </p>
         <Shelf names={others()} open={open} remove={remove} saying={props.saying} />
-        <Show when={removed().length > 0}>
-          <details>
-            <summary>Removed talks ({removed().length})</summary>
-            <ul class="shelf">
-              <For each={removed()}>
-                {(name) => (
-                  <li>
-                    <button
-                      type="button"
-                      onClick={(event) => {
-                        putBack(name);
-                        focusAfter(event, props.saying);
-                      }}
-                    >
-                      Put {visibleName(name)} back
-                    </button>
-                  </li>
-                )}
-              </For>
-            </ul>
-          </details>
-        </Show>
+        <RemovedFold what="talks" names={removed()} putBack={putBack} saying={props.saying} />
       </details>
     </div>
   );

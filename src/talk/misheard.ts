@@ -18,17 +18,25 @@ function isUnstopped(tokens: readonly Token[]): boolean {
   return words >= FEWEST && stops < STOPS * words;
 }
 
+/** What stands about a word: the ones before and behind it, and the one after that. */
+type About = readonly [last: string, next: string, then: string];
+
+/** When each word was a number. None counts on another being tried before it. */
+const wasNumber: Readonly<Record<string, (about: About) => boolean>> = {
+  ate: ([last, next]) => scale.test(next) || next === 'point' || measure.test(next) || isNumberWord(last),
+  won: ([last, next]) => scale.test(next) || (next === 'point' && last !== 'we') || isNumberWord(last),
+  to: (about) => isOfTens(about) || (scale.test(about[1]) && !isNumberWord(about[0])), // not “sixty to hundred”
+  too: (about) => isOfTens(about) || (scale.test(about[1]) && !isNumberWord(about[0])),
+  for: (about) => isOfTens(about) || scale.test(about[1]),
+};
+/** “Sixty for degrees”, “twenty to and a half”: behind tens, and before what they measure. */
+function isOfTens([last, next, then]: About): boolean {
+  return tens.test(last) && (measure.test(next) || (next === 'and' && /^(?:a|half)$/.test(then)));
+}
+
 /** The number that a word was, by what stands about it; nothing where it is the word itself. */
-function numberMeant(tokens: readonly Token[], i: number): string | undefined {
-  const number = soundsLike[tokens[i]!.text];
-  if (number === undefined) return undefined;
-  const [last, next] = [tokens[i - 1]?.text ?? '', tokens[i + 1]?.text ?? ''];
-  if (last === 'and' || /^(?:of|at|in|so|do|about|got|has|have|only|another|is|it's|we've)$/.test(last))
-    if (number === 'eight' && measure.test(next)) return number;
-  if (scale.test(next)) return number === 'two' && isNumberWord(last) ? undefined : number; // not “sixty to hundred”
-  if (number === 'eight' || number === 'one') return isNumberWord(last) || (next === 'point' && last !== 'we') ? number : undefined; // prettier-ignore
-  const isHalf = next === 'and' && /^(?:a|half)$/.test(tokens[i + 2]?.text ?? '');
-  return tens.test(last) && (measure.test(next) || isHalf) ? number : undefined;
+function numberMeant({ text }: Token, about: About): string | undefined {
+  return wasNumber[text]?.(about) ? soundsLike[text] : undefined;
 }
 
 /** Tokens in which such words of a text without stops stand as the numbers that were said; “ate tea” is eighty. */
@@ -42,8 +50,7 @@ export function misheard(tokens: readonly Token[]): readonly Token[] {
       i++;
       continue;
     }
-    const before = heard.at(-1);
-    const meant = numberMeant(before ? [before, token, ...tokens.slice(i + 1, i + 3)] : tokens.slice(i, i + 3), before ? 1 : 0); // prettier-ignore
+    const meant = numberMeant(token, [heard.at(-1)?.text ?? '', next?.text ?? '', tokens[i + 2]?.text ?? '']);
     heard.push(meant === undefined ? token : { ...token, text: meant });
   }
   return heard;
